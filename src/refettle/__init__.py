@@ -1,0 +1,1 @@
+"""Refettle plans the refinishing of worn wooden furniture."""

@@ -1,0 +1,1 @@
+"""What the trade talks about, as frozen values: pieces, surfaces, films, steps, findings."""

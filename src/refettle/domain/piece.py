@@ -1,0 +1,335 @@
+"""The piece as the person describes it: parts, surfaces, old finish, wishes."""
+
+from dataclasses import dataclass
+
+from refettle.domain.air import STANDARD_AIR, Air
+from refettle.domain.finding import Where
+from refettle.domain.step import Step
+
+LOOKS = ("keep", "natural", "stained", "oiled", "waxed", "opaque", "bare", "odour-free")
+SHEENS = ("matt", "satin", "semi-gloss", "gloss")
+SOUNDNESS = ("sound", "worn", "scratched", "crazed", "soft", "flaking")
+RELIEFS = ("flat", "panel", "moulded", "turned", "carved", "slats", "slats open")
+ORIENTATIONS = ("up", "down", "upright", "inside")
+USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer")
+VALUES = ("ordinary", "good", "fine")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Assumed:
+    """
+    A value the person did not give.
+
+    Attributes
+    ----------
+    path
+        Entry of the file that would override it, e.g. ``surfaces/top/soundness``.
+    value
+        What was taken instead, in words.
+    why
+        Reason in half a sentence.
+    because
+        Fact rows behind it.
+    """
+
+    path: str
+    value: str
+    why: str
+    because: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Look:
+    """
+    What a surface should look like in the end.
+
+    Attributes
+    ----------
+    kind
+        One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax.
+    colour
+        Plain word for the colour; empty where the wood speaks.
+    depth
+        Darkness wanted [%], 0 white to 100 black; None = as it comes.
+    sheen
+        One of `SHEENS`; empty = any.
+    """
+
+    kind: str
+    colour: str = ""
+    depth: int | None = None
+    sheen: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OldLayer:
+    """
+    One layer of old finish, from the wood upwards.
+
+    Attributes
+    ----------
+    guesses
+        Class ids with weights [1] that add up to 1; empty where the person does not know at all.
+    kind
+        ``clear``, ``paint`` or ``unknown`` when `guesses` is empty: which prior to take.
+    coats
+        Number of coats [1].
+    um
+        Thickness of the whole layer [µm]; None = from the class.
+    """
+
+    guesses: tuple[tuple[str, float], ...] = ()
+    kind: str = "unknown"
+    coats: int = 1
+    um: int | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Zone:
+    """
+    Part of a surface that the same tools get at.
+
+    Attributes
+    ----------
+    name
+        ``flat``, ``edge`` or ``recess``.
+    share
+        Share of the area [1].
+    """
+
+    name: str
+    share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Surface:
+    """
+    One face finished alike.
+
+    Attributes
+    ----------
+    name
+        Unique in the piece, e.g. ``top`` or ``door.left/outside``.
+    part
+        Part it belongs to.
+    area_m2
+        Exposed area [m²].
+    relief
+        One of `RELIEFS`.
+    orientation
+        One of `ORIENTATIONS`.
+    zones
+        Up to three zones whose shares add up to 1.
+    wood, build
+        Ids of woods.csv and of the builds.
+    veneer_um
+        Face veneer [µm]; 0 = solid.
+    layers
+        Old finish from the wood upwards; empty = bare.
+    old_stain
+        Causes in the wood below the old finish that the person knows of, with strength [%]
+        (``red-stain``, ``bitumen-stain``, ``smoke``, ``rodent`` ...).
+    soundness
+        One of `SOUNDNESS`: state of the old finish.
+    worn_pct
+        Share worn through to the wood [%].
+    contamination
+        Contaminant ids with the chance that it is there [1].
+    damage
+        Damage ids.
+    tested
+        Answers of spot tests: test id, "yes" or "no".
+    look
+        Look wanted; None = whatever suits the piece best.
+    use
+        One of `USES`.
+    value
+        One of `VALUES`: what the original finish, label or inlay is worth keeping.
+    keep_reason
+        Why it is worth keeping, in the person's words (label, inlay, original finish); empty if nothing.
+    lead_chance
+        Chance of lead in the old coats [1] where the person or a test says; None = from the era.
+    where
+        Place in the file.
+    """
+
+    name: str
+    part: str
+    area_m2: float
+    relief: str = "flat"
+    orientation: str = "upright"
+    zones: tuple[Zone, ...] = (Zone(name="flat", share=1.0),)
+    wood: str
+    build: str = "solid"
+    veneer_um: int = 0
+    layers: tuple[OldLayer, ...] = ()
+    old_stain: tuple[tuple[str, int], ...] = ()
+    soundness: str = "sound"
+    worn_pct: int = 0
+    contamination: tuple[tuple[str, float], ...] = ()
+    damage: tuple[str, ...] = ()
+    tested: tuple[tuple[str, str], ...] = ()
+    look: Look | None = None
+    use: str = "everyday"
+    value: str = "ordinary"
+    keep_reason: str = ""
+    lead_chance: float | None = None
+    where: Where = Where(file="")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Own:
+    """
+    A sequence of the person's own: what they intend or have done, on one surface or on all.
+
+    Attributes
+    ----------
+    surface
+        Name of the surface; empty = every surface.
+    steps
+        Steps in order.
+    where
+        One place in the file per step.
+    """
+
+    surface: str
+    steps: tuple[Step, ...]
+    where: tuple[Where, ...]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Piece:
+    """
+    The piece as described.
+
+    Attributes
+    ----------
+    name, form
+        The person's name for it; form id.
+    size_mm
+        Width, depth, height [mm]; None for a free list of surfaces.
+    year_from, year_to
+        Years between which it was made; None = not known.
+    surfaces
+        All surfaces, in the order of the form or the file.
+    paid
+        Asking or paid price [money]; None = not given.
+    sells_low, sells_high
+        What such a piece sells at when done [money]; None = not given.
+    child
+        Whether a small child lives with it.
+    invented
+        Whether the file says that the piece is made up.
+    constraints
+        Demands of the person: ``no stripping``, ``no bare wood``, ``no upkeep``, ``no spraying``.
+    deadline_h
+        Hours until it must be ready [h]; None = no date.
+    intend, done
+        The person's own sequences.
+    assumed
+        Every default taken.
+    notes
+        Free lines the person wrote; shown, never read.
+    """
+
+    name: str
+    form: str
+    size_mm: tuple[float, float, float] | None = None
+    year_from: int | None = None
+    year_to: int | None = None
+    surfaces: tuple[Surface, ...]
+    paid: float | None = None
+    sells_low: float | None = None
+    sells_high: float | None = None
+    child: bool = False
+    invented: bool = False
+    constraints: frozenset[str] = frozenset()
+    deadline_h: float | None = None
+    intend: tuple[Own, ...] = ()
+    done: tuple[Own, ...] = ()
+    assumed: tuple[Assumed, ...] = ()
+    notes: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Product:
+    """
+    A tin the person has or can buy, bound to a behaviour class.
+
+    Attributes
+    ----------
+    name
+        What the person calls it (chemistry, no brand needed).
+    cls
+        Class id.
+    have_l
+        Litres on the shelf [L].
+    size_l
+        Tin size to buy [L].
+    price
+        Price of that tin [money].
+    label
+        Label figures that override the class: property of ``properties.csv`` → value.
+    where
+        Place in the workshop file.
+    """
+
+    name: str
+    cls: str
+    have_l: float = 0.0
+    size_l: float = 0.75
+    price: float | None = None
+    label: tuple[tuple[str, float], ...] = ()
+    where: Where = Where(file="")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Workshop:
+    """
+    The place and its means.
+
+    Attributes
+    ----------
+    name
+        The person's name for it.
+    currency
+        Word or sign printed beside money.
+    hour_worth
+        What an hour of one's own time is worth [money/h].
+    day_worth
+        What a day's delay costs [money/d].
+    air_likely, air_safe
+        Planning air as usual, and on the bad side.
+    tools
+        Tool ids there are (``tools.csv``).
+    methods
+        Ways to coat: ``brush wipe pad roller aerosol``; ``spray`` where there is a gun.
+    ventilation
+        ``good``, ``poor`` or ``outdoors``.
+    evenings_per_week, hours_per_evening
+        Free time [1/week], [h].
+    products
+        Tins on the shelf or to be had.
+    prices
+        Price per litre by class [money/L] that override the class price.
+    invented
+        Whether the file says that it is made up.
+    assumed
+        Every default taken.
+    """
+
+    name: str = "workshop"
+    currency: str = "EUR"
+    hour_worth: float = 12.0
+    day_worth: float = 1.0
+    air_likely: Air = STANDARD_AIR
+    air_safe: Air = STANDARD_AIR
+    tools: frozenset[str] = frozenset()
+    methods: frozenset[str] = frozenset({"brush", "wipe", "pad", "roller", "aerosol"})
+    ventilation: str = "good"
+    evenings_per_week: float = 3.0
+    hours_per_evening: float = 2.0
+    products: tuple[Product, ...] = ()
+    prices: tuple[tuple[str, float], ...] = ()
+    invented: bool = False
+    assumed: tuple[Assumed, ...] = ()
