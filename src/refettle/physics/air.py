@@ -36,7 +36,7 @@ def saturation_pa(temp_c: float) -> float:
     Notes
     -----
     Magnus form ``611.2·exp(17.62·t/(243.12 + t))``; over liquid water also below 0 °C, as humidity
-    is reported. Within 0.3 % of a psychrometric library at 5–40 °C.
+    is reported. Within 0.35 % of the printed table at 5–40 °C.
     Source: "Recommended unified model", p_sat; checked against *ASHRAE Handbook: Fundamentals*
     (2017) ch. 1, Table 3.
 
