@@ -14,6 +14,7 @@ FACT_COLUMNS: Final = (
     "id", "subject", "property", "value", "low", "high", "unit", "at_c", "at_rh_pct", "at_um", "source",
     "place", "grade", "read_as", "note", "superseded_by",
 )  # fmt: skip
+NUMBERS: Final = (4, 5, 7, 8, 9)
 NOT_FACTS: Final = ("identities.csv", "properties.csv", "sources.csv")
 
 
@@ -137,24 +138,11 @@ def _facts(name: str, text: str) -> Iterator[FactRow]:
         if len(line) != len(FACT_COLUMNS):
             message = f"{name}: {line[:3]}: {len(line)} cells, due are {len(FACT_COLUMNS)}"
             raise ValueError(message)
+        low, high, at_c, at_rh_pct, at_um = (float(line[i]) if line[i] else None for i in NUMBERS)
         yield FactRow(
-            id=line[0],
-            subject=line[1],
-            prop=line[2],
-            value=line[3],
-            low=_number(line[4]),
-            high=_number(line[5]),
-            unit=line[6],
-            at_c=_number(line[7]),
-            at_rh_pct=_number(line[8]),
-            at_um=_number(line[9]),
-            source=line[10],
-            place=line[11],
-            grade=line[12],
-            read_as=line[13],
-            note=line[14],
-            superseded_by=line[15],
-        )
+            line[0], line[1], line[2], line[3], low, high, line[6], at_c, at_rh_pct, at_um,
+            line[10], line[11], line[12], line[13], line[14], line[15],
+        )  # fmt: skip
 
 
 def _properties(text: str) -> Iterator[Property]:

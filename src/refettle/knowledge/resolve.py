@@ -27,7 +27,7 @@ def order_rows(rows: Iterable[FactRow], sources: Mapping[str, SourceRow]) -> tup
     Return rival rows of one subject and property, winner first.
 
     Rows that were superseded come last; rows found far from room conditions stand behind those found
-    at them; then grade, rank of the source and id decide.
+    at them; then grade decides, then whether the source was read or recalled, its rank, and the id.
 
     Parameters
     ----------
@@ -42,10 +42,11 @@ def order_rows(rows: Iterable[FactRow], sources: Mapping[str, SourceRow]) -> tup
         The same rows, winner first.
     """
 
-    def key(row: FactRow) -> tuple[bool, bool, int, int, str]:
+    def key(row: FactRow) -> tuple[bool, bool, int, bool, int, str]:
         source = sources.get(row.source)
         rank = source.rank if source else LAST_RANK
-        return (bool(row.superseded_by), _far(row), GRADE_RANK.get(row.grade, LAST_RANK), rank, row.id)
+        grade = GRADE_RANK.get(row.grade, LAST_RANK)
+        return (bool(row.superseded_by), _far(row), grade, row.read_as == "memory", rank, row.id)
 
     return tuple(sorted(rows, key=key))
 
