@@ -360,6 +360,31 @@ def count(text: str) -> int | Unclear:
     return int(stripped)
 
 
+def whole(text: str) -> int | Unclear:
+    """
+    Return a whole number, nought included.
+
+    Parameters
+    ----------
+    text
+        E.g. ``0``.
+
+    Returns
+    -------
+    int | Unclear
+        Number [1], 0–999.
+
+    Examples
+    --------
+    >>> whole("0")
+    0
+    """
+    stripped = text.strip()
+    if not re.fullmatch(r"\d{1,3}", stripped, re.ASCII):
+        return Unclear(what=f"{quoted(text)} is not a whole number", do="write a whole number, e.g. 3")
+    return int(stripped)
+
+
 def number(text: str) -> float | Unclear:
     """
     Return a plain number that has no unit.

@@ -1,0 +1,362 @@
+"""The workshop file: tools, air, time, shelf and prices."""
+
+from collections.abc import Callable
+from collections.abc import Mapping as Table
+from dataclasses import dataclass, field, replace
+from typing import Final
+
+from refettle.domain.air import STANDARD_AIR, Air
+from refettle.domain.finding import Finding
+from refettle.domain.piece import Assumed, Product, Workshop
+from refettle.files.amounts import (
+    Unclear,
+    film_um,
+    money,
+    number,
+    quoted,
+    share,
+    temp_c,
+    time_h,
+    volume_l,
+)
+from refettle.files.fields import Desk, nearest, plain
+from refettle.files.own_steps import AIR_KEYS, METHODS, read_air
+from refettle.files.yaml_tree import Entry, Listing, Tree, read_tree
+from refettle.knowledge.knowledge import Knowledge
+from refettle.knowledge.rows import Property
+
+VENTILATION: Final = ("good", "poor", "outdoors")
+WORKSHOP_KEYS: Final = (
+    "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
+    "evenings per week", "hours per evening", "stock", "prices", "invented",
+)  # fmt: skip
+WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
+PRODUCT_KEYS: Final = ("name", "class", "have", "tin", "price", "label")
+USUAL_TOOLS: Final = (
+    "hand-block",
+    "foam-pad",
+    "synthetic-pad",
+    "sanding-stick",
+    "card-scraper",
+    "pick",
+    "brass-brush",
+)
+COOLER_C: Final = 4.0
+DAMPER_RH: Final = 0.10
+_DAMPEST_RH: Final = 0.98
+_UNITS: Final[Table[str, tuple[str, Callable[[str], float | Unclear]]]] = {
+    "h": ("h", time_h),
+    "um": ("um", film_um),
+    "C": ("c", temp_c),
+    "1": ("", share),
+    "m3/m3": ("", share),
+}
+
+
+@dataclass(slots=True, kw_only=True)
+class _Draft:
+    """A workshop that is being read."""
+
+    workshop: Workshop = field(default_factory=Workshop)
+    said: set[str] = field(default_factory=set)
+    assumed: list[Assumed] = field(default_factory=list)
+
+
+def read_workshop(
+    text: str, file_name: str, knowledge: Knowledge
+) -> tuple[Workshop | None, tuple[Finding, ...]]:
+    """
+    Return the workshop that a file describes.
+
+    Parameters
+    ----------
+    text
+        The file.
+    file_name
+        Its name, for findings.
+    knowledge
+        What is known.
+
+    Returns
+    -------
+    tuple[Workshop | None, tuple[Finding, ...]]
+        The workshop, None where there is an error; and all findings in the order of the file.
+    """
+    root, findings = read_tree(text, file_name)
+    if root is None:
+        return None, findings
+    desk = Desk(file=file_name, knowledge=knowledge, findings=list(findings))
+    draft = _Draft()
+    for entry in root.entries:
+        _read_entry(desk, draft, entry)
+    _assume(desk, draft)
+    said = tuple(sorted(dict.fromkeys(desk.findings), key=lambda finding: finding.where.line))
+    workshop = replace(draft.workshop, assumed=tuple(draft.assumed))
+    return (None if any(finding.level == "error" for finding in said) else workshop), said
+
+
+def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
+    """Read one outermost entry."""
+    key = plain(entry.key)
+    draft.said.add(key)
+    shop = draft.workshop
+    match key:
+        case "workshop":
+            draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
+        case "currency":
+            draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
+        case "ventilation":
+            said = desk.choice(entry.value, key, VENTILATION, "ventilation")
+            draft.workshop = replace(shop, ventilation=said or shop.ventilation)
+        case "invented":
+            draft.workshop = replace(shop, invented=bool(desk.yes(entry.value, key)))
+        case "air":
+            _read_airs(desk, draft, entry.value)
+        case "tools":
+            ids = (desk.word(item, key, "tool") for item in desk.items(entry.value))
+            draft.workshop = replace(shop, tools=frozenset(id_ for id_ in ids if id_))
+        case "methods":
+            words = (desk.choice(item, key, METHODS, "way to lay a coat") for item in desk.items(entry.value))
+            draft.workshop = replace(shop, methods=frozenset(word for word in words if word))
+        case "stock":
+            draft.workshop = replace(shop, products=_read_stock(desk, entry.value))
+        case "prices":
+            draft.workshop = replace(shop, prices=_read_prices(desk, entry.value))
+        case _:
+            _read_number(desk, draft, entry, key)
+
+
+def _read_number(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
+    """Read the worth of time and the free hours."""
+    shop = draft.workshop
+    match key:
+        case "worth of an hour":
+            worth = desk.amount(entry.value, key, money)
+            draft.workshop = replace(shop, hour_worth=shop.hour_worth if worth is None else worth)
+        case "worth of a day":
+            worth = desk.amount(entry.value, key, money)
+            draft.workshop = replace(shop, day_worth=shop.day_worth if worth is None else worth)
+        case "evenings per week":
+            evenings = desk.amount(entry.value, key, number)
+            if evenings is not None and not 0 < evenings <= 7:
+                said = quoted(f"{evenings:g}")
+                desk.say(
+                    "unclear-amount",
+                    entry.line,
+                    key,
+                    f"{said} is no number of evenings",
+                    "write more than 0, at most 7",
+                )
+            draft.workshop = replace(
+                shop, evenings_per_week=shop.evenings_per_week if evenings is None else evenings
+            )
+        case "hours per evening":
+            hours = desk.amount(entry.value, key, _hours)
+            if hours is not None and not 0 < hours <= 24:
+                desk.say(
+                    "unclear-amount",
+                    entry.line,
+                    key,
+                    f"{hours:g} h is no evening",
+                    "write more than 0 h, at most 24 h",
+                )
+            draft.workshop = replace(
+                shop, hours_per_evening=shop.hours_per_evening if hours is None else hours
+            )
+        case _:
+            desk.unknown_key(entry, entry.key, WORKSHOP_KEYS)
+
+
+def _hours(text: str) -> float | Unclear:
+    """Return hours where the entry's name already says so: ``2`` or ``90 min``."""
+    value = number(text)
+    return time_h(text) if isinstance(value, Unclear) else value
+
+
+def _read_airs(desk: Desk, draft: _Draft, tree: Tree) -> None:
+    """Read the likely and the safe air; one air alone is the likely one."""
+    mapping = desk.mapping(tree, "air", '"likely: {temperature: 18 C, humidity: 55 %}"')
+    if mapping is None:
+        return
+    if any(plain(entry.key) in AIR_KEYS for entry in mapping.entries):
+        likely, safe = read_air(desk, tree, "air"), None
+    else:
+        for entry in mapping.entries:
+            if plain(entry.key) not in WORKSHOP_AIR_KEYS:
+                desk.unknown_key(entry, f"air/{entry.key}", (*WORKSHOP_AIR_KEYS, *AIR_KEYS))
+        airs = {
+            plain(entry.key): read_air(desk, entry.value, f"air/{entry.key}")
+            for entry in mapping.entries
+            if plain(entry.key) in WORKSHOP_AIR_KEYS
+        }
+        likely, safe = airs.get("likely"), airs.get("safe")
+    if likely is not None and safe is None:
+        safe = replace(
+            likely, temp_c=likely.temp_c - COOLER_C, rh=round(min(_DAMPEST_RH, likely.rh + DAMPER_RH), 9)
+        )
+        draft.assumed.append(
+            Assumed(path="air/safe", value=_air_text(safe), why="not said: a cooler, damper day")
+        )
+    if likely is None and safe is not None:
+        likely = safe
+        draft.assumed.append(
+            Assumed(path="air/likely", value=_air_text(likely), why="not said: as on the safe side")
+        )
+    if likely is not None and safe is not None:
+        draft.workshop = replace(draft.workshop, air_likely=likely, air_safe=safe)
+
+
+def _air_text(air: Air) -> str:
+    return f"{air.temp_c:.0f} C, {air.rh * 100:.0f} %"
+
+
+def _read_stock(desk: Desk, tree: Tree) -> tuple[Product, ...]:
+    """Read the tins; names differ."""
+    if not isinstance(tree, Listing):
+        desk.say(
+            "wrong-form",
+            tree.line,
+            "stock",
+            "a list of tins is due here",
+            "begin each tin with a dash: - name: white primer",
+        )
+        return ()
+    products: dict[str, Product] = {}
+    for item in tree.items:
+        product = _read_product(desk, item)
+        if product is None:
+            continue
+        if product.name in products:
+            what = f"{quoted(product.name)} stands here a second time"
+            desk.say("word-twice", item.line, "stock", what, "give each tin a name of its own")
+        products[product.name] = product
+    return tuple(products.values())
+
+
+def _read_product(desk: Desk, tree: Tree) -> Product | None:
+    """Read one tin."""
+    mapping = desk.mapping(tree, "stock", '"name: white primer" and "class: oil primer"')
+    if mapping is None:
+        return None
+    product = Product(name="", cls="", where=desk.where(mapping.line, "stock"))
+    for entry in mapping.entries:
+        path = f"stock/{entry.key}"
+        match plain(entry.key):
+            case "name":
+                product = replace(product, name=desk.text(entry.value, path) or "")
+            case "class":
+                product = replace(product, cls=desk.word(entry.value, path, "film") or "")
+            case "have":
+                product = replace(product, have_l=desk.amount(entry.value, path, volume_l) or 0.0)
+            case "tin":
+                product = replace(product, size_l=desk.amount(entry.value, path, volume_l) or product.size_l)
+            case "price":
+                product = replace(product, price=desk.amount(entry.value, path, money))
+            case "label":
+                product = replace(product, label=_read_label(desk, entry.value, path))
+            case _:
+                desk.unknown_key(entry, path, PRODUCT_KEYS)
+    keys = {plain(entry.key) for entry in mapping.entries}
+    for key, eg in (("name", "name: white primer"), ("class", "class: oil primer")):
+        if key not in keys:
+            desk.say("missing", mapping.line, f"stock/{key}", f"this tin has no {key}", f'add e.g. "{eg}"')
+    return replace(product, where=desk.where(mapping.line, f"stock/{product.name}")) if product.name else None
+
+
+def _read_label(desk: Desk, tree: Tree, path: str) -> tuple[tuple[str, float], ...]:
+    """Read figures of a label that override the class."""
+    mapping = desk.mapping(tree, path, '"recoat from: 2 h"')
+    if mapping is None:
+        return ()
+    properties = {
+        plain(name).removesuffix(f" {_UNITS.get(prop.unit, (prop.unit, None))[0]}"): prop
+        for name, prop in desk.knowledge.properties.get("film", {}).items()
+        if prop.type in {"number", "flag"}
+    }
+    label: list[tuple[str, float]] = []
+    for entry in mapping.entries:
+        below = f"{path}/{entry.key}"
+        prop = properties.get(plain(entry.key))
+        if prop is None:
+            near = nearest(plain(entry.key), list(properties))
+            do = (
+                f'write "{near}"'
+                if near
+                else "write e.g. recoat from, recoat until, sand, cured, touch, min, rh max, solids vol"
+            )
+            desk.say(
+                "unknown-key", entry.line, below, f"{quoted(entry.key)} is no figure that a label gives", do
+            )
+            continue
+        value = _read_figure(desk, entry, below, prop)
+        if value is not None:
+            label.append((prop.name, value))
+    return tuple(label)
+
+
+def _read_figure(desk: Desk, entry: Entry, path: str, prop: Property) -> float | None:
+    """Read one figure in the unit of its property."""
+    if prop.type == "flag":
+        said = desk.yes(entry.value, path)
+        return None if said is None else float(said)
+    value = desk.amount(entry.value, path, _UNITS.get(prop.unit, ("", number))[1])
+    if value is None:
+        return None
+    low, high = prop.low, prop.high
+    if (low is not None and value < low) or (high is not None and value > high):
+        what = (
+            f"{value:g} {prop.unit} is outside {low:g} to {high:g} {prop.unit}"
+            if low is not None and high is not None
+            else "out of range"
+        )
+        desk.say("unclear-amount", entry.line, path, what, "check the figure and its unit")
+        return None
+    return value
+
+
+def _read_prices(desk: Desk, tree: Tree) -> tuple[tuple[str, float], ...]:
+    """Read prices per litre."""
+    mapping = desk.mapping(tree, "prices", '"shellac: 32" (a litre)')
+    if mapping is None:
+        return ()
+    prices: dict[str, float] = {}
+    for entry in mapping.entries:
+        path = f"prices/{entry.key}"
+        cls = desk.known("film", entry.key, entry.line, path)
+        price = desk.amount(entry.value, path, money)
+        if cls is None or price is None:
+            continue
+        if cls in prices:
+            desk.say(
+                "word-twice",
+                entry.line,
+                path,
+                f"{quoted(entry.key)} is priced a second time",
+                "keep one of the two",
+            )
+        prices.setdefault(cls, price)
+    return tuple(sorted(prices.items()))
+
+
+def _assume(desk: Desk, draft: _Draft) -> None:
+    """Note every default."""
+    shop = draft.workshop
+    if "tools" not in draft.said:
+        known = tuple(id_ for id_ in USUAL_TOOLS if desk.knowledge.has("tool", id_))
+        draft.workshop = replace(shop, tools=frozenset(known))
+        names = ", ".join(desk.knowledge.name("tool", id_) for id_ in known)
+        draft.assumed.append(Assumed(path="tools", value=names, why="not said: usual hand tools"))
+    values = {
+        "workshop": shop.name,
+        "currency": shop.currency,
+        "worth of an hour": f"{shop.hour_worth:g}",
+        "worth of a day": f"{shop.day_worth:g}",
+        "air": _air_text(STANDARD_AIR),
+        "methods": ", ".join(word for word in METHODS if word in shop.methods),
+        "ventilation": shop.ventilation,
+        "evenings per week": f"{shop.evenings_per_week:g}",
+        "hours per evening": f"{shop.hours_per_evening:g} h",
+    }
+    for key, value in values.items():
+        if key not in draft.said:
+            draft.assumed.append(Assumed(path=key, value=value, why="not said"))
