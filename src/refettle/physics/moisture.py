@@ -117,9 +117,9 @@ def change_per_pct(shrinkage_pct: float) -> float:
 
     Notes
     -----
-    ``C = S/(3000 − 20·S)``: straight from 30 % fibre saturation, size taken at 10 %. It links Table
-    4-3 to Table 13-5 of the *Wood Handbook* (FPL-GTR-190, 2010) for every wood that stands in both
-    under its own name.
+    ``C = S/(3000 − 20·S)``: straight from 30 % fibre saturation, size taken at 10 %.
+    Source: the relation links Table 4-3 to Table 13-5 of the *Wood Handbook* (FPL-GTR-190, 2010) for
+    every wood that stands in both under its own name.
 
     Examples
     --------
