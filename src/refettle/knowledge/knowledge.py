@@ -187,7 +187,7 @@ class Knowledge:
         kind
             Kind of subject.
         word
-            Id, name or alias; case, hyphens and spaces do not matter.
+            Id, name or alias; case, hyphens, brackets and spaces do not matter.
 
         Returns
         -------
@@ -351,7 +351,6 @@ class Knowledge:
             self,
             films={**self.films, id_: replace(base, id=id_, name=product_name, **values)},
             identities={**self.identities, "film": {**self.identities["film"], id_: identity}},
-            sources={**self.sources, "label": LABEL},
             rows_by_subject={**self.rows_by_subject, subject: rows},
             words={**self.words, "film": words},
         )
@@ -359,9 +358,6 @@ class Knowledge:
     def _chain(self, subject: str) -> tuple[str, ...]:
         """Return the subject and its parents, nearest first."""
         return resolve.chain_of(subject, self.identities)
-
-
-LABEL = SourceRow(key="label", title="the label of the person's own container", rank=0)
 
 
 def label_class(cls: str, product_name: str) -> str:

@@ -230,7 +230,7 @@ def split_era(subject: str) -> tuple[str, str, str] | None:
 
 def plain_spelling(word: str) -> str:
     """
-    Return a word as it is compared: lower case, without hyphens and spaces.
+    Return a word as it is compared: lower case, letters and figures alone.
 
     Parameters
     ----------
@@ -247,4 +247,4 @@ def plain_spelling(word: str) -> str:
     >>> plain_spelling("Douglas-Fir ")
     'douglasfir'
     """
-    return word.lower().replace("-", "").replace(" ", "").replace("_", "")
+    return "".join(sign for sign in word.lower() if sign.isalnum())
