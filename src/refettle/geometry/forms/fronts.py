@@ -1,0 +1,332 @@
+"""
+Doors and panelling: what closes an opening, upright and facing the front.
+
+One description serves doors, chest fronts, high backs and loose boards: plain or carved board,
+frame with panels, frame with slats (open, or with a board behind). Tongues in their grooves are
+left out: members meet edge to edge.
+"""
+
+from dataclasses import dataclass, field
+
+from refettle.geometry.cells import Cell, Index, PartBody, Side, Skin, Span, box, cut_box, panel_box
+from refettle.geometry.form import Skeleton
+from refettle.geometry.forms.framing import FRAMED, Framing
+from refettle.geometry.parameters import Problem
+
+QUIRK_MM = 5.0  # border of a panel that a pad or scraper cannot square up to, beside the frame
+FINGER_GAP_MM = 20.0  # a finger pad of 9 mm radius gets at the walls of an open gap from here up
+_LEAST_OPENING_MM = 30.0
+_RELIEF = {"flat": "flat", "carved": "carved", "frame-and-panel": "panel"}
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Front:
+    """
+    A door, panelled front or back.
+
+    Attributes
+    ----------
+    name
+        Name of the part.
+    outside, inside
+        Surfaces of the face to the front and of the face to the rear; outer edges count to `outside`.
+    below
+        Surface of the lower edge.
+    x, z
+        Width and height as spans [mm].
+    y
+        Thickness as a span [mm].
+    kind
+        One of `KINDS`.
+    columns, rows
+        Panels beside and above each other [1].
+    framing
+        Frame and what stands in it.
+    """
+
+    name: str
+    outside: str
+    inside: str
+    below: str
+    x: Span
+    y: Span
+    z: Span
+    kind: str = "flat"
+    columns: int = 1
+    rows: int = 1
+    framing: Framing = field(default_factory=Framing)
+
+    @property
+    def reliefs(self) -> tuple[str, str]:
+        """Return the reliefs of outside and inside."""
+        if self.kind == "slatted":
+            return ("slats open", "slats open") if self.framing.behind_mm is None else ("slats", "panel")
+        outer = _RELIEF[self.kind]
+        return outer, ("flat" if self.kind == "carved" else outer)
+
+    @property
+    def filling_mm(self) -> float:
+        """Return the thickness [mm] of what stands in the frame."""
+        if self.kind != "slatted":
+            return self.framing.panel_mm
+        return self.framing.slat_thick_mm + (
+            0.0 if self.framing.behind_mm is None else self.framing.behind_mm + self.framing.panel_mm
+        )
+
+
+def front_skeletons(
+    front: Front, orientation: str = "upright", *, hidden: bool = False
+) -> tuple[Skeleton, ...]:
+    """
+    Return the two surfaces of a front.
+
+    Parameters
+    ----------
+    front
+        The front.
+    orientation
+        Orientation of its inside.
+    hidden
+        Whether nobody sees its inside.
+
+    Returns
+    -------
+    tuple of Skeleton
+        Outside, inside.
+    """
+    outer, inner = front.reliefs
+    return (
+        Skeleton(name=front.outside, part=front.name, relief=outer, other_side=front.inside),
+        Skeleton(
+            name=front.inside,
+            part=front.name,
+            relief=inner,
+            orientation=orientation,
+            other_side=front.outside,
+            hidden=hidden,
+        ),
+    )
+
+
+def front_bodies(front: Front) -> tuple[PartBody, ...]:
+    """
+    Return the parts of a front.
+
+    Parameters
+    ----------
+    front
+        A front without problems (`front_problems`).
+
+    Returns
+    -------
+    tuple of PartBody
+        One board, or frame and filling.
+    """
+    if front.kind not in FRAMED:
+        board = box(front.x, front.y, front.z, front.outside, {"back": front.inside, "bottom": front.below})
+        return (PartBody(name=front.name, cells=(board,)),)
+    columns = _openings(front.x, front.framing.stile_mm, _panels_across(front))
+    rows = _openings(front.z, front.framing.rail_mm, front.rows)
+    bodies = _frame(front, columns, rows)
+    for r, row in enumerate(rows):
+        for c, column in enumerate(columns):
+            place = f"{front.name} {r + 1}.{c + 1}"
+            filling = _slats if front.kind == "slatted" else _panel
+            bodies += filling(front, column, row, place)
+    return tuple(bodies)
+
+
+def front_problems(front: Front, word: str) -> tuple[Problem, ...]:
+    """
+    Return why a front cannot be made.
+
+    Parameters
+    ----------
+    front
+        The front.
+    word
+        Word for it, e.g. ``door``.
+
+    Returns
+    -------
+    tuple of Problem
+        Everything that does not fit.
+    """
+    if front.kind not in FRAMED:
+        return ()
+    problems = []
+    across, up = _panels_across(front), front.rows
+    wide = (front.x[1] - front.x[0] - (across + 1) * front.framing.stile_mm) / across
+    tall = (front.z[1] - front.z[0] - (up + 1) * front.framing.rail_mm) / up
+    least = _LEAST_OPENING_MM
+    if wide < least:
+        what = f"stiles of {front.framing.stile_mm:.6g} mm leave {max(wide, 0.0):.3g} mm between them in a {word}"
+        do = f"leave at least {least:.0f} mm: narrower stiles or fewer panels"
+        problems.append(Problem(param="stile", what=what, do=do))
+    if tall < least:
+        what = (
+            f"rails of {front.framing.rail_mm:.6g} mm leave {max(tall, 0.0):.3g} mm between them in a {word}"
+        )
+        do = f"leave at least {least:.0f} mm: narrower rails or fewer panels"
+        problems.append(Problem(param="rail", what=what, do=do))
+    thick = front.y[1] - front.y[0]
+    if front.filling_mm > thick - 1.0:
+        inside = "slats and what is behind them" if front.kind == "slatted" else "panels"
+        what = f"{inside} of {front.filling_mm:.6g} mm do not fit into a frame of {thick:.6g} mm"
+        problems.append(Problem(param="panel", what=what, do="check the thicknesses"))
+    run = wide if front.framing.upright else tall
+    if front.kind == "slatted" and min(wide, tall) >= least and front.framing.slat_mm >= run:
+        what = f"slats of {front.framing.slat_mm:.6g} mm do not fit into an opening of {run:.3g} mm"
+        problems.append(Problem(param="slat_width", what=what, do="give narrower slats"))
+    return tuple(problems)
+
+
+def slats_in(run: Span, slat_mm: float, gap_mm: float) -> tuple[Span, ...]:
+    """
+    Return where slats lie so that all gaps, those at the ends too, are equal.
+
+    Parameters
+    ----------
+    run
+        Opening across the slats [mm].
+    slat_mm, gap_mm
+        Width of a slat, gap wished [mm].
+
+    Returns
+    -------
+    tuple of tuple
+        Span of every slat [mm].
+    """
+    length = run[1] - run[0]
+    number = max(1, round((length - gap_mm) / (slat_mm + gap_mm)))
+    while number > 1 and length - number * slat_mm < (number + 1) * 0.5:
+        number -= 1
+    gap = (length - number * slat_mm) / (number + 1)
+    starts = [run[0] + gap + n * (slat_mm + gap) for n in range(number)]
+    return tuple((start, start + slat_mm) for start in starts)
+
+
+def _panels_across(front: Front) -> int:
+    return 1 if front.kind == "slatted" else front.columns
+
+
+def _openings(span: Span, member_mm: float, number: int) -> tuple[Span, ...]:
+    """Return equal openings between members of one width, members at both ends."""
+    wide = (span[1] - span[0] - (number + 1) * member_mm) / number
+    starts = [span[0] + member_mm + n * (wide + member_mm) for n in range(number)]
+    return tuple((start, start + wide) for start in starts)
+
+
+def _between(span: Span, openings: tuple[Span, ...]) -> tuple[Span, ...]:
+    """Return the members that the openings leave."""
+    ends = [span[0], *(place for opening in openings for place in opening), span[1]]
+    return tuple(zip(ends[::2], ends[1::2], strict=True))
+
+
+def _filling(front: Front) -> tuple[float, float, float]:
+    """Return front and rear of the filling and the plane in it that parts outside from inside [mm]."""
+    start = front.y[0] + (front.y[1] - front.y[0] - front.filling_mm) / 2.0
+    end = start + front.filling_mm
+    solid = (
+        front.framing.slat_thick_mm
+        if front.kind == "slatted" and front.framing.behind_mm is None
+        else front.framing.panel_mm
+    )
+    return start, end, end - solid / 2.0
+
+
+def _wall_zone(front: Front) -> str:
+    """Return the zone of the walls of an opening, slats' sides among them."""
+    if front.kind != "slatted":
+        return "edge"
+    across, z = front.x, front.z
+    run = (
+        _openings(across, front.framing.stile_mm, 1)[0]
+        if front.framing.upright
+        else _openings(z, front.framing.rail_mm, front.rows)[0]
+    )
+    first = slats_in(run, front.framing.slat_mm, front.framing.gap_mm)[0]
+    wide_open = front.framing.behind_mm is None and first[0] - run[0] >= FINGER_GAP_MM
+    return "edge" if wide_open else "recess"
+
+
+def _frame(front: Front, columns: tuple[Span, ...], rows: tuple[Span, ...]) -> list[PartBody]:
+    """Return stiles, rails and muntins, each cut where the filling parts outside from inside."""
+    x, z = front.x, front.z
+    stiles, rails = _between(x, columns), _between(z, rows)
+    left, right = stiles[0], stiles[-1]
+    bodies = [
+        _member(front, "stile left", left, z, ("right",)),
+        _member(front, "stile right", right, z, ("left",)),
+    ]
+    across = (left[1], right[0])
+    for number, rail in enumerate(rails):
+        inner: tuple[Side, ...] = ("bottom", "top")
+        if number == 0:
+            inner = ("top",)
+        if number == len(rails) - 1:
+            inner = ("bottom",)
+        bodies.append(_member(front, f"rail {number + 1}", across, rail, inner))
+    for r, row in enumerate(rows):
+        bodies += [
+            _member(front, f"muntin {r + 1}.{m + 1}", muntin, row, ("left", "right"))
+            for m, muntin in enumerate(stiles[1:-1])
+        ]
+    return bodies
+
+
+def _member(front: Front, name: str, x: Span, z: Span, inner: tuple[Side, ...]) -> PartBody:
+    _, _, middle = _filling(front)
+    wall = _wall_zone(front)
+
+    def skin(side: Side, index: Index) -> Skin:
+        fore = index[1] == 0
+        if side == "back":
+            return Skin(front.inside)
+        if side in inner:
+            return Skin(front.outside, wall) if fore else Skin(front.inside, "edge")
+        return Skin(front.below if side == "bottom" else front.outside)
+
+    cells = cut_box(x, (front.y[0], middle, front.y[1]), z, skin)
+    return PartBody(name=f"{front.name} {name}", cells=cells)
+
+
+def _panel(front: Front, x: Span, z: Span, place: str) -> list[PartBody]:
+    start, end, _ = _filling(front)
+    cell = panel_box(x, (start, end), z, front.outside, front.inside, _quirk_mm(x, z))
+    return [PartBody(name=f"{place} panel", cells=(cell,))]
+
+
+def _quirk_mm(x: Span, z: Span) -> float:
+    return min(QUIRK_MM, (x[1] - x[0]) / 4.0, (z[1] - z[0]) / 4.0)
+
+
+def _slats(front: Front, x: Span, z: Span, place: str) -> list[PartBody]:
+    start, end, _ = _filling(front)
+    wall = Skin(front.outside, _wall_zone(front))
+    rear: str | Skin = front.inside if front.framing.behind_mm is None else Skin(front.outside, "recess")
+    y = (start, start + front.framing.slat_thick_mm)
+    bodies = []
+    for number, span in enumerate(
+        slats_in(x if front.framing.upright else z, front.framing.slat_mm, front.framing.gap_mm)
+    ):
+        sx, sz = (span, z) if front.framing.upright else (x, span)
+        cell = box(sx, y, sz, wall, {"front": front.outside, "back": rear})
+        bodies.append(PartBody(name=f"{place} slat {number + 1}", cells=(cell,)))
+    if front.framing.behind_mm is not None:
+        bodies.append(PartBody(name=f"{place} board", cells=(_backing(front, x, z, end),)))
+    return bodies
+
+
+def _backing(front: Front, x: Span, z: Span, end: float) -> Cell:
+    """Return the board behind slats: its front is a recess, its rear a panel."""
+    cell = panel_box(x, (end - front.framing.panel_mm, end), z, front.outside, front.inside, _quirk_mm(x, z))
+    return Cell(
+        vertices=cell.vertices,
+        faces=tuple(
+            type(face)(loop=face.loop, surface=face.surface, zone="recess")
+            if face.surface == front.outside
+            else face
+            for face in cell.faces
+        ),
+    )

@@ -1,0 +1,76 @@
+"""Zones of reliefs where no body says how large they are."""
+
+from dataclasses import dataclass
+
+from refettle.domain.piece import Zone
+
+
+@dataclass(frozen=True, slots=True)
+class UsualZones:
+    """
+    Zones taken where nothing was measured.
+
+    Attributes
+    ----------
+    zones
+        Zones with their shares [1], which add up to 1.
+    why
+        Where the shares come from, in half a sentence.
+    """
+
+    zones: tuple[Zone, ...]
+    why: str
+
+    def text(self) -> str:
+        """Return the shares in words: ``flat 40 %, edge 25 %, recess 35 %``."""
+        return ", ".join(f"{zone.name} {zone.share * 100.0:.0f} %" for zone in self.zones)
+
+
+_PRACTICE = "common practice"
+_USUAL: dict[str, tuple[tuple[tuple[str, float], ...], str]] = {
+    "flat": ((("flat", 1.0),), "a plain face"),
+    "panel": (
+        (("flat", 0.87), ("edge", 0.06), ("recess", 0.07)),
+        "measured on a frame-and-panel door of 450 × 700 mm in the usual sizes",
+    ),
+    "moulded": (
+        (("flat", 0.10), ("edge", 0.60), ("recess", 0.30)),
+        f"{_PRACTICE}: rounds and hollows of a moulding",
+    ),
+    "turned": (
+        (("edge", 0.88), ("recess", 0.12)),
+        "measured on a turned table leg of 60 mm without its square",
+    ),
+    "carved": (
+        (("flat", 0.40), ("edge", 0.25), ("recess", 0.35)),
+        f"{_PRACTICE}: about a third of carved work lies in hollows; judge it by eye and write your own",
+    ),
+    "slats": (
+        (("flat", 0.45), ("edge", 0.05), ("recess", 0.50)),
+        "measured on a door of slats on a board",
+    ),
+    "slats open": ((("flat", 0.55), ("recess", 0.45)), "measured on a door of open slats"),
+}
+
+
+def usual_zones(relief: str) -> UsualZones:
+    """
+    Return the zones of a surface of which only the relief is known.
+
+    Parameters
+    ----------
+    relief
+        One of ``domain.piece.RELIEFS``.
+
+    Returns
+    -------
+    UsualZones
+        Shares and where they come from.
+
+    Raises
+    ------
+    KeyError
+        If there is no such relief.
+    """
+    shares, why = _USUAL[relief]
+    return UsualZones(tuple(Zone(name=name, share=share) for name, share in shares), why)
