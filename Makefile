@@ -30,7 +30,7 @@ $(STAMP): pyproject.toml
 	@$(PYTHON) -c 'import ensurepip, venv' 2>/dev/null || \
 	  { echo "This Python comes without venv: run 'make system', which installs python3-venv." >&2; exit 1; }
 	@$(PYTHON) -m venv $(VENV)
-	@$(BIN)/python -m pip install -q --disable-pip-version-check -e '.[dev]'
+	@$(BIN)/python -m pip install -qq --disable-pip-version-check -e '.[dev]'
 	@touch $@
 
 run: $(STAMP)  ## plan the demo: one piece in full, the others in short
