@@ -7,6 +7,9 @@ whole numbers, so that equal states compare equal.
 
 from dataclasses import dataclass, field, replace
 
+AGED = 9999
+"""Ripeness [%] of a film that has had years."""
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Film:
@@ -22,8 +25,8 @@ class Film:
     coats
         Number of coats [1].
     ripe
-        Drying so far [% of the time to "recoat from" at the air it had], capped at 1000.
-        100 = may be recoated; about 300 = hard; 1000 = cured or old.
+        Drying so far [% of the time to "recoat from" at the air it had], capped at `AGED`.
+        100 = may be recoated; `AGED` = old.
     old
         Whether it was there when the piece came in.
     hold
@@ -35,7 +38,7 @@ class Film:
     cls: str
     um: int
     coats: int = 1
-    ripe: int = 1000
+    ripe: int = AGED
     old: bool = False
     hold: int = 100
     patchy: int = 0
@@ -51,7 +54,7 @@ class State:
     stack
         Films, from the wood upwards.
     on_top
-        Contaminant ids on the surface (``contaminants.csv``).
+        Contaminants on the surface with their strength [%], sorted: ``(("wax", 100),)``.
     in_wood
         Causes in the wood or below the films with their strength [%]: ``(("tannin", 80), ...)``, sorted.
     wood_um
@@ -77,7 +80,7 @@ class State:
     """
 
     stack: tuple[Film, ...] = ()
-    on_top: frozenset[str] = frozenset()
+    on_top: tuple[tuple[str, int], ...] = ()
     in_wood: tuple[tuple[str, int], ...] = ()
     wood_um: int = 5000
     grit: int = 0
@@ -106,6 +109,19 @@ class State:
             if name == cause:
                 return percent / 100.0
         return 0.0
+
+    def soiled(self, contaminant: str) -> float:
+        """Return the strength [1] of a contaminant on the surface, 0 if absent."""
+        for name, percent in self.on_top:
+            if name == contaminant:
+                return percent / 100.0
+        return 0.0
+
+    def with_soil(self, contaminant: str, percent: int) -> "State":
+        """Return the state with a contaminant on the surface set to a strength [%]; 0 takes it off."""
+        rest = tuple(pair for pair in self.on_top if pair[0] != contaminant)
+        pairs = (*rest, (contaminant, percent)) if percent > 0 else rest
+        return replace(self, on_top=tuple(sorted(pairs)))
 
     def with_cause(self, cause: str, percent: int) -> "State":
         """Return the state with a cause in the wood set to a strength [%]; 0 takes it out."""

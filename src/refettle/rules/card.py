@@ -1,0 +1,159 @@
+"""The card of a fault rule: what it says, where it shows, and on what it stands."""
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import Literal
+
+from refettle.domain.plan import Hit
+from refettle.domain.state import Film, State
+from refettle.rules.situation import Read, Situation, limited
+
+Level = Literal["coat", "work", "expose", "use"]
+Onset = Literal["immediate", "hours", "days", "weeks", "months", "years"]
+Judge = Callable[[Situation], "Cause | None"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Cause:
+    """
+    What a judge answers when its cause is met.
+
+    Attributes
+    ----------
+    chance
+        Chance that the fault shows [1].
+    why
+        One sentence without full stop.
+    reads
+        Facts read.
+    cause
+        Finer name where one rule knows several causes; empty = the rule's id.
+    """
+
+    chance: float
+    why: str
+    reads: tuple[Read, ...] = ()
+    cause: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Card:
+    """
+    One rule.
+
+    Attributes
+    ----------
+    id
+        Permanent id in words.
+    fault
+        Fault id.
+    mechanism
+        Name of the mechanism it belongs to.
+    levels
+        Events at which it is asked.
+    effect
+        What the fault does to a surface.
+    layer
+        Where it sits: ``wood``, ``below``, ``between``, ``film``, ``on top``.
+    onset
+        Earliest and latest time at which it usually shows.
+    signs
+        What the person sees.
+    sources
+        Keys of sources.
+    judge
+        Pure function that answers with a cause or None.
+    """
+
+    id: str
+    fault: str
+    mechanism: str
+    levels: tuple[Level, ...]
+    effect: Callable[[State], State]
+    layer: str
+    onset: tuple[Onset, Onset]
+    signs: tuple[str, ...]
+    sources: tuple[str, ...]
+    judge: Judge
+
+    def ask(self, situation: Situation) -> Hit | None:
+        """Return the hit of this rule in a situation, or None where it stays silent."""
+        cause = self.judge(situation)
+        if cause is None or cause.chance < 0.005:
+            return None
+        return Hit(
+            fault=self.fault,
+            rule=self.id,
+            cause=cause.cause or self.id,
+            chance=limited(cause.chance),
+            reads=cause.reads,
+            why=cause.why,
+        )
+
+
+def _change_top(state: State, **changes: int) -> State:
+    """Return the state with its uppermost film changed."""
+    if not state.stack:
+        return state
+    top: Film = replace(state.stack[-1], **changes)
+    return replace(state, stack=(*state.stack[:-1], top))
+
+
+def film_lets_go(state: State) -> State:
+    """Return the state with its top film flaking: it must come off before anything is laid on it."""
+    return _change_top(state, hold=15)
+
+
+def film_stays_soft(state: State) -> State:
+    """Return the state with its top film soft."""
+    return _change_top(state, ripe=20)
+
+
+def film_is_marked(state: State) -> State:
+    """Return the state with a flaw in the top film that sanding level and a further coat mend."""
+    return replace(state, damage=state.damage | {"worn-film"})
+
+
+def colour_is_wrong(state: State) -> State:
+    """Return the state with a colour that must be sealed in or taken back."""
+    return replace(state, damage=state.damage | {"worn-film"}, raised=state.raised)
+
+
+def film_is_cracked(state: State) -> State:
+    """Return the state with a crazed top film."""
+    return replace(_change_top(state, hold=60), damage=state.damage | {"crazed-film"})
+
+
+def wood_is_stained(state: State) -> State:
+    """Return the state with a mark in the wood."""
+    return replace(state, damage=state.damage | {"black-ring"})
+
+
+def wood_is_dark(state: State) -> State:
+    """Return the state with wood darkened by alkali."""
+    return replace(state, damage=state.damage | {"darkened-wood"})
+
+
+def wood_is_rough(state: State) -> State:
+    """Return the state with raised fibres."""
+    return replace(state, raised=True)
+
+
+def veneer_is_loose(state: State) -> State:
+    """Return the state with loose veneer."""
+    return replace(state, damage=state.damage | {"lifted-veneer"})
+
+
+def wood_is_cut_through(state: State) -> State:
+    """Return the state with the face veneer or edge cut through."""
+    return replace(state, wood_um=0, damage=state.damage | {"missing-veneer"})
+
+
+def film_has_ring(state: State) -> State:
+    """Return the state with a white ring in the film."""
+    return replace(state, damage=state.damage | {"white-ring"})
+
+
+def nothing_changes(state: State) -> State:
+    """Return the state as it was: the fault does not sit in the surface."""
+    return state

@@ -1,0 +1,1 @@
+"""What a person does with the product, one module each."""

@@ -1,0 +1,65 @@
+"""Foresee: what will go wrong along the person's own sequence."""
+
+from dataclasses import replace
+
+from refettle.domain.piece import Own, Piece, Surface, Workshop
+from refettle.domain.plan import Risk
+from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.replay import foresee
+from refettle.planning.start import start
+
+CLOSING_USE = Step(verb="use", what="ordinary use", wait_after_h=0.0)
+
+
+def own_steps(own: tuple[Own, ...], surface: Surface) -> tuple[Step, ...]:
+    """Return the steps that the person means for one surface."""
+    named = [o for o in own if o.surface == surface.name]
+    common = [o for o in own if not o.surface]
+    return tuple(step for o in (*common, *named) for step in o.steps)
+
+
+def closed(steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """
+    Return a sequence made whole: stripping goes on until bare, and use closes it.
+
+    Notes
+    -----
+    A person who writes "strip" means "until it is off": up to three passes, unless they say how many.
+    Before the closing use the last film is given the time its class needs to be handled and used.
+    """
+    whole = tuple(
+        replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s for s in steps
+    )
+    if whole and whole[-1].verb == "use":
+        return whole
+    if whole and whole[-1].verb == "expose":
+        return (*whole, CLOSING_USE)
+    return (*whole, Step(verb="wait", what="cure", wait_after_h=24.0 * 21), CLOSING_USE)
+
+
+def foresee_own(piece: Piece, workshop: Workshop, know: Knowledge) -> dict[str, tuple[Risk, ...]]:
+    """
+    Return the risks of the intended sequence, per surface, likeliest first.
+
+    Parameters
+    ----------
+    piece
+        Piece with `intend`.
+    workshop
+        For its planning air.
+    know
+        All facts.
+
+    Returns
+    -------
+    dict
+        Surface name → risks; surfaces with no intended steps are left out.
+    """
+    result = {}
+    for surface in piece.surfaces:
+        steps = own_steps(piece.intend, surface)
+        if steps:
+            begin = start(know, piece, surface)
+            result[surface.name] = foresee(know, begin, closed(steps), workshop.air_likely)
+    return result
