@@ -249,25 +249,25 @@ METHODS: Table = {
     "wipe": "wipe",
 }
 
-GEOMETRY: Mapping[str, tuple[str, int, int, int, str]] = {
-    "flat": ("flat", 100, 0, 0, ""),
-    "corners": ("", 50, 10, 40, ""),
-    "drawer_front": ("flat", 90, 10, 0, "upright"),
-    "edges": ("", 20, 80, 0, ""),
-    "end_grain": ("", 80, 20, 0, ""),
-    "inlay": ("flat", 100, 0, 0, ""),
-    "inside_carcass": ("flat", 80, 0, 20, "inside"),
-    "joints": ("", 70, 10, 20, ""),
-    "long": ("", 100, 0, 0, ""),
-    "moulding": ("moulded", 30, 40, 30, ""),
-    "open_pores": ("", 100, 0, 0, ""),
-    "panel": ("panel", 80, 10, 10, "upright"),
-    "slats": ("slats", 50, 25, 25, ""),
-    "slender": ("", 20, 80, 0, "upright"),
-    "turned": ("turned", 0, 70, 30, "upright"),
-    "vertical": ("", 100, 0, 0, "upright"),
-    "carving": ("carved", 10, 40, 50, ""),
-    "carved": ("carved", 10, 40, 50, ""),
+GEOMETRY: Mapping[str, tuple[str, tuple[int, int, int], str]] = {
+    "flat": ("flat", (100, 0, 0), ""),
+    "corners": ("", (50, 10, 40), ""),
+    "drawer_front": ("flat", (90, 10, 0), "upright"),
+    "edges": ("", (20, 80, 0), ""),
+    "end_grain": ("", (80, 20, 0), ""),
+    "inlay": ("flat", (100, 0, 0), ""),
+    "inside_carcass": ("flat", (80, 0, 20), "inside"),
+    "joints": ("", (70, 10, 20), ""),
+    "long": ("", (100, 0, 0), ""),
+    "moulding": ("moulded", (30, 40, 30), ""),
+    "open_pores": ("", (100, 0, 0), ""),
+    "panel": ("panel", (80, 10, 10), "upright"),
+    "slats": ("slats", (50, 25, 25), ""),
+    "slender": ("", (20, 80, 0), "upright"),
+    "turned": ("turned", (0, 70, 30), "upright"),
+    "vertical": ("", (100, 0, 0), "upright"),
+    "carving": ("carved", (10, 40, 50), ""),
+    "carved": ("carved", (10, 40, 50), ""),
 }
 """Geometry word → relief, shares of flat, edge, recess [%], orientation; the shares are averaged."""
 
@@ -524,7 +524,7 @@ sun = sun; sunlight; sunny; direct sun; sunny window; window; skylight; south fa
 sun heat = hot sun; conservatory; sunroom
 - = light; hours in; night*; coaster*; felt; put back; put in; fitted; inside; storage; stored; store
 - = months; use; dusted; dry room; indoor*; indoors; living room; bedroom; normal; room; shade; overnight
-- = opened; open; air; aired
+- = opened; open; air; aired; covered; covered up
 heat = heat; hot; warm; stove; oven; fireplace; heater; hair dryer; hot car; hot attic; attic; loft; summer
 heat dry-air = heated; radiator; heating
 hot-dish = iron; hot dish*; hot plate*; hot pan; hot pot; hot cup; hot mug; hot coffee; hot drink*; coffee
@@ -552,7 +552,7 @@ wrapped plastic-cover = bubble wrap; film wrapped; plastic film; stretch wrap; s
 wrapped plastic-cover = polythene; polyethylene
 stacked = stacked; stack*; piled; leaned; leant; racked; books; lamp*; objects; ornament*; things; weight*
 stacked = clamp*; set on; face to face; placed on; television; boxes; clothes; linen*; sweaters; clothing
-wrapped = wrap*; blanket*; blanket wrapped; packed; pack*; cardboard; paper; newspaper; covered; cloth
+wrapped = wrap*; blanket*; blanket wrapped; packed; pack*; cardboard; paper; newspaper; cloth
 shut = shut; closed; doors closed; doors shut; drawers shut; drawers closed; drawers put back
 shut = drawers put in; drawers replaced; doors hung; door hung; lid closed; lid shut; reassembled
 shut = put together; assembled; closing; windows closed; sealed
