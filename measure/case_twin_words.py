@@ -112,6 +112,7 @@ thin = lighter coats; less film; film build; thin layers; thin film; lighter; se
 thin = several thin coats; sparing*
 wiped = wipe; wiped; wipe off; wipe off excess; wipe every coat; wipe clean; wipe the excess; wipe well
 wiped = wiping off; remove excess; excess off; wiping; clean stain; wipe again; wipe dry; rewipe
+wiped = stain clean; stains clean; excess clean
 slow = slower alcohol; slow thinner; retard*; slower thinner; slow*; milder thinner; slower solvent
 slow = extender; flow additive; conditioner additive; slow drying thinner; slow solvent
 stirred = stir*; stir gently; stirred; stir slowly
@@ -170,19 +171,19 @@ more = additional coats; build up; enough coats
 method:spray = spray; sprayed; spray it; spraying
 method:brush = brush; brushed; brush it
 method:wipe = wipe on; wiped on; wipe on coats
-- = tested first; test*; sample; test patch; scrap; check*; test first; label; directions; as directed
-- = stated; cleaning alone; clean shop air; waterborne; oily; teak; rosewood; oak; pine; knots; veneer; mdf
-- = edges; ends; stain; paint; topcoat; finish; film; lacquer; oil; wax; stripper; alcohol; water; solvent
-- = resin; tannin; colour; retest; avoid; accept; choose; pick; use; keep; stay; light coat; pale
-- = first light coat; whole piece; interiors; darker stain; darker; compatible; system; manufacturer
-- = one system; same system; product; agent; surface; demand*; smell; odour; worn areas; bare; worn
-- = humidity; temperature; rh; dew point; blush; insides; inside
+- = plus; allow*; above; within; only; tested first; test*; sample; test patch; scrap; check*; test first
+- = label; directions; as directed; stated; cleaning alone; clean shop air; waterborne; oily; teak
+- = rosewood; oak; pine; knots; veneer; mdf; edges; ends; stain; paint; topcoat; finish; film; lacquer; oil
+- = wax; stripper; alcohol; water; solvent; resin; tannin; colour; retest; avoid; accept; choose; pick; use
+- = keep; stay; light coat; pale; first light coat; whole piece; interiors; darker stain; darker
+- = compatible; system; manufacturer; one system; same system; product; agent; surface; demand*; smell
+- = odour; worn areas; bare; worn; humidity; temperature; rh; dew point; blush; insides; inside
 """
 )
 
 DONT = words(
     """
-drop:sun = sun; sunlight; direct sun; dry in the sun; sun drying; in the sun; uv; hot sun
+air:shade = sun; sunlight; direct sun; dry in the sun; sun drying; in the sun; uv; hot sun
 drop:heat = heat; hot; heat gun; hair dryer; force drying; radiator; heater; force dry
 drop:cold = cold; cold room; cold storage; unheated
 drop:freezing = freez*; frost
@@ -238,8 +239,9 @@ last:cure = use early; early use; too early; before cure; before cured
 prep:dry = damp wood; wet wood; green wood; over damp; damp
 method:brush = spray; spraying
 method:spray = brush; brushing
-- = blush; removed; removed the smell; paint; coat; coats; finish; any; rely; light; film; old finish
-- = unknown; yellow; lift; react; soften; show; mix; stop; reach; bare; allow; exceed; limits; over; topcoat
+- = above; within; oak; blush; removed; removed the smell; paint; coat; coats; finish; any; rely; light
+- = film; old finish; unknown; yellow; lift; react; soften; show; mix; stop; reach; bare; allow; exceed
+- = limits; over; topcoat
 """
 )
 
