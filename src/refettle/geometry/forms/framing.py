@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
-from refettle.geometry.parameters import Parameter, Sizes
+from refettle.geometry.parameters import Parameter, Sizes, choice, length
 
 KINDS = ("flat", "frame-and-panel", "slatted", "carved")
 FRAMED = ("frame-and-panel", "slatted")
@@ -120,53 +120,20 @@ def framing(sizes: Sizes) -> Framing:
 
 
 def _slat_parameters(kind: str, thick_mm: Callable[[Sizes], float]) -> tuple[Parameter, ...]:
-    slatted = (kind, ("slatted",))
+    def thickness(sizes: Sizes) -> float:
+        return float(min(10, max(2, round(thick_mm(sizes) * 0.4))))
 
-    def length(name: str, meaning: str, usual: float, why: str, low: float, high: float) -> Parameter:
-        return Parameter(
-            name=name,
-            kind="length",
-            meaning=meaning,
-            usual=usual,
-            why=why,
-            low=low,
-            high=high,
-            only_with=slatted,
-        )
-
-    def choice(name: str, meaning: str, choices: tuple[str, ...], why: str) -> Parameter:
-        return Parameter(
-            name=name,
-            kind="choice",
-            meaning=meaning,
-            usual=choices[0],
-            why=why,
-            choices=choices,
-            only_with=slatted,
-        )
-
-    thickness = length(
-        "slat_thickness", "thickness of a slat", 10.0, "two fifths of the frame, at most 10 mm", 2, 60
-    )
-    behind = length(
-        "slat_behind", "distance from the slats to the board behind them", 0.0, "slats lie on it", 0, 60
+    ways, backs = ("level", "upright"), ("open", "board")
+    slim = length("slat_thickness", "thickness of a slat", 10.0, 2.0, 60.0)
+    behind = length("slat_behind", "distance from the slats to the board behind them", 0.0, 0.0, 60.0)
+    rows = (
+        choice("slat_run", "way the slats run", ways, "slats mostly lie level between the stiles"),
+        length("slat_width", "width of a slat", 30.0, 5.0, 200.0),
+        replace(slim, usual=thickness, why="two fifths of the frame's thickness, at most 10 mm"),
+        length("slat_gap", "gap between slats, evened out so that whole slats fit", 10.0, 1.0, 200.0),
+        choice("slat_back", "what is behind the slats", backs, "slats are there to let air through"),
     )
     return (
-        choice(
-            "slat_run", "way the slats run", ("level", "upright"), "slats mostly lie level between the stiles"
-        ),
-        length("slat_width", "width of a slat", 30.0, "common practice", 5, 200),
-        replace(thickness, usual=lambda sizes: float(min(10, max(2, round(thick_mm(sizes) * 0.4))))),
-        length(
-            "slat_gap",
-            "gap between slats, evened out so that whole slats fit",
-            10.0,
-            "common practice",
-            1,
-            200,
-        ),
-        choice(
-            "slat_back", "what is behind the slats", ("open", "board"), "slats are there to let air through"
-        ),
-        replace(behind, only_with=("slat_back", ("board",))),
+        *(replace(row, only_with=(kind, ("slatted",))) for row in rows),
+        replace(behind, why="slats lie on the board", only_with=("slat_back", ("board",))),
     )

@@ -154,29 +154,28 @@ def front_problems(front: Front, word: str) -> tuple[Problem, ...]:
     """
     if front.kind not in FRAMED:
         return ()
-    problems = []
+    made, word_mm = front.framing, f"mm between them in a {word}"
     across, up = _panels_across(front), front.rows
-    wide = (front.x[1] - front.x[0] - (across + 1) * front.framing.stile_mm) / across
-    tall = (front.z[1] - front.z[0] - (up + 1) * front.framing.rail_mm) / up
-    least = _LEAST_OPENING_MM
-    if wide < least:
-        what = f"stiles of {front.framing.stile_mm:.6g} mm leave {max(wide, 0.0):.3g} mm between them in a {word}"
-        do = f"leave at least {least:.0f} mm: narrower stiles or fewer panels"
-        problems.append(Problem(param="stile", what=what, do=do))
-    if tall < least:
-        what = (
-            f"rails of {front.framing.rail_mm:.6g} mm leave {max(tall, 0.0):.3g} mm between them in a {word}"
+    wide = (front.x[1] - front.x[0] - (across + 1) * made.stile_mm) / across
+    tall = (front.z[1] - front.z[0] - (up + 1) * made.rail_mm) / up
+    least, thick = _LEAST_OPENING_MM, front.y[1] - front.y[0]
+    problems = [
+        Problem(
+            param=name,
+            what=f"{name}s of {member:.6g} mm leave {max(left, 0.0):.3g} {word_mm}",
+            do=f"leave at least {least:.0f} mm: narrower {name}s or fewer panels",
         )
-        do = f"leave at least {least:.0f} mm: narrower rails or fewer panels"
-        problems.append(Problem(param="rail", what=what, do=do))
-    thick = front.y[1] - front.y[0]
+        for name, member, left in (("stile", made.stile_mm, wide), ("rail", made.rail_mm, tall))
+        if left < least
+    ]
     if front.filling_mm > thick - 1.0:
         inside = "slats and what is behind them" if front.kind == "slatted" else "panels"
         what = f"{inside} of {front.filling_mm:.6g} mm do not fit into a frame of {thick:.6g} mm"
-        problems.append(Problem(param="panel", what=what, do="check the thicknesses"))
-    run = wide if front.framing.upright else tall
-    if front.kind == "slatted" and min(wide, tall) >= least and front.framing.slat_mm >= run:
-        what = f"slats of {front.framing.slat_mm:.6g} mm do not fit into an opening of {run:.3g} mm"
+        name = "slat_thickness" if front.kind == "slatted" else "panel"
+        problems.append(Problem(param=name, what=what, do="check the thicknesses"))
+    run = wide if made.upright else tall
+    if front.kind == "slatted" and min(wide, tall) >= least and made.slat_mm > run - 2.0:
+        what = f"slats of {made.slat_mm:.6g} mm do not fit into an opening of {run:.3g} mm"
         problems.append(Problem(param="slat_width", what=what, do="give narrower slats"))
     return tuple(problems)
 

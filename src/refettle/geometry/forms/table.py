@@ -22,6 +22,7 @@ _GATE_LOW_MM = 120.0
 _PLAY_MM = 2.0
 _LEAST_BETWEEN_MM = 60.0
 _SIDES = ("left", "right")
+_Check = tuple[str, bool, str, str]  # parameter, whether it is wrong, what, what to do
 # A plain turned leg: height and radius as shares of the turned length and of half the square.
 _PROFILE = (
     (0.00, 0.55, "edge"),
@@ -157,12 +158,17 @@ def problems(sizes: Sizes) -> tuple[Problem, ...]:
     tuple of Problem
         Everything that does not fit.
     """
+    rows = (*_leg_checks(sizes), *(_leaf_checks(sizes) if sizes.count("leaves") else ()))
+    return tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
+
+
+def _leg_checks(sizes: Sizes) -> tuple[_Check, ...]:
     left, right, front, rear = _corners(sizes)
-    leg, under = sizes.mm("leg"), _under(sizes)
+    leg, apron = sizes.mm("leg"), sizes.mm("apron")
+    thick, foot = sizes.mm("apron_thickness"), sizes.mm("foot")
+    tapered = sizes.choice("leg_shape") == "tapered"
     thin = "check the size and the thickness of the legs"
-    leaves = sizes.count("leaves") > 0
-    gates = leaves and sizes.choice("gates") == "yes"
-    rows = (
+    return (
         (
             "width",
             right[0] - left[1] < _LEAST_BETWEEN_MM,
@@ -177,40 +183,43 @@ def problems(sizes: Sizes) -> tuple[Problem, ...]:
         ),
         (
             "apron",
-            sizes.mm("apron") + _BLOCK_MM > under - 50.0,
-            f"an apron of {sizes.mm('apron'):.6g} mm leaves nothing of the legs below it",
+            apron + _BLOCK_MM > _under(sizes) - 50.0,
+            f"an apron of {apron:.6g} mm leaves nothing of the legs below it",
             "check it and the height",
         ),
         (
             "apron_thickness",
-            sizes.mm("apron_thickness") > leg,
-            f"an apron of {sizes.mm('apron_thickness'):.6g} mm is thicker than a leg of {leg:.6g} mm",
+            thick > leg,
+            f"an apron of {thick:.6g} mm is thicker than a leg of {leg:.6g} mm",
             "give at most the thickness of a leg",
         ),
         (
             "foot",
-            sizes.choice("leg_shape") == "tapered" and sizes.mm("foot") > leg,
-            f"a foot of {sizes.mm('foot'):.6g} mm is thicker than the leg of {leg:.6g} mm",
+            tapered and foot > leg,
+            f"a foot of {foot:.6g} mm is thicker than the leg of {leg:.6g} mm",
             "give at most the thickness of the leg",
         ),
+    )
+
+
+def _leaf_checks(sizes: Sizes) -> tuple[_Check, ...]:
+    under, leaf = _under(sizes), sizes.mm("leaf")
+    low = under - sizes.mm("apron") < _GATE_LOW_MM + 2 * _GATE_RAIL_MM
+    tight = _gate_post(sizes) < sizes.mm("leg") + _PLAY_MM
+    return (
         (
             "leaf",
-            leaves and sizes.mm("leaf") > under,
-            f"a leaf of {sizes.mm('leaf'):.6g} mm reaches the floor when it hangs",
+            leaf > under,
+            f"a leaf of {leaf:.6g} mm reaches the floor when it hangs",
             "give less than the height of the table",
         ),
         (
             "gates",
-            gates
-            and (
-                under - sizes.mm("apron") < _GATE_LOW_MM + 2 * _GATE_RAIL_MM
-                or _gate_post(sizes) < leg + _PLAY_MM
-            ),
+            sizes.choice("gates") == "yes" and (low or tight),
             "there is no room for gate legs under the leaves",
             "write gates: no, or check the sizes of the leaves",
         ),
     )
-    return tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
 
 
 def build(sizes: Sizes) -> Built:

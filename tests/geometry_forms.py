@@ -1,0 +1,41 @@
+"""Random sizes for every form: what hypothesis draws, shared by the property and the mesh tests."""
+
+from hypothesis import strategies as st
+
+from refettle.geometry import FORMS, Parameter
+from refettle.geometry.parameters import Value
+
+SHAPED = tuple(form for form in FORMS if form != "list")
+_LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
+    "board": ((100, 1500), (100, 900), (8, 40)),
+    "chest_of_drawers": ((300, 1600), (250, 700), (300, 1500)),
+    "table": ((300, 2400), (300, 1200), (300, 1000)),
+    "cupboard": ((300, 2000), (250, 700), (400, 2200)),
+    "chest": ((400, 1500), (250, 700), (250, 800)),
+    "settle": ((600, 2200), (300, 700), (700, 1800)),
+}
+
+
+def _value(parameter: Parameter) -> st.SearchStrategy[Value]:
+    if parameter.kind == "choice":
+        return st.sampled_from(parameter.choices)
+    low, high = parameter.low, (parameter.low + parameter.high) / 2
+    if parameter.kind == "count":
+        return st.integers(int(low), max(int(low), int(high)))
+    return st.floats(low, min(high, low + 60.0)).map(lambda value: max(low, round(value, 2)))
+
+
+@st.composite
+def sizes(draw: st.DrawFn, form_id: str) -> dict[str, Value]:
+    """Sizes as a person might give them: the three needed ones and a few others."""
+    params: dict[str, Value] = {
+        name: round(draw(st.floats(*span)), 1)
+        for name, span in zip(("width", "depth", "height"), _LIKELY[form_id], strict=True)
+    }
+    for parameter in FORMS[form_id].parameters[3:]:
+        meant = parameter.only_with is None or params.get(parameter.only_with[0]) in parameter.only_with[1]
+        if meant and draw(st.integers(0, 3)) == 0:
+            params[parameter.name] = draw(_value(parameter))
+        elif parameter.kind == "choice" and meant:
+            params[parameter.name] = draw(_value(parameter))
+    return params
