@@ -32,6 +32,9 @@ class FilmFacts:
     holds_keyed: float
     holds_smooth: float
     wax_content: float
+    wax_shy: float
+    tolerates_dirt: float
+    feeds_mould: bool
     crater_prone: float
     blocks_knots: float
     blocks_tannin: float

@@ -1,6 +1,7 @@
 """What a step does to a surface: pure functions from state to state."""
 
 from dataclasses import replace
+from functools import lru_cache
 
 from refettle.domain.air import Air
 from refettle.domain.ground import Ground
@@ -65,15 +66,29 @@ def ripen(know: Knowledge, film: Film, hours: float, air: Air, *, covered: bool 
 
 def drying_rate(facts: FilmFacts, air: Air, wet_ratio: float = 1.0) -> float:
     """Return how fast a class dries in an air, relative to its label air [1]; a trickle where it stands still."""
-    rate = progress_rate(
+    return _rate(
         facts.family if facts.family in _FAMILIES else "oxidative",
-        "recoat_from",
-        min(60.0, max(-10.0, air.temp_c)),
-        min(0.99, max(0.02, air.rh)),
+        facts.carrier,
+        facts.min_c,
+        air.temp_c,
+        air.rh,
         air.air_m_s,
         wet_ratio,
-        carrier=facts.carrier,
-        min_c=facts.min_c,
+    )
+
+
+@lru_cache(maxsize=4096)
+def _rate(family: str, carrier: str, min_c: float, temp_c: float, rh: float, air_m_s: float, wet: float) -> float:
+    """Return the rate, remembered: a search asks for the same few hundred again and again."""
+    rate = progress_rate(
+        family,
+        "recoat_from",
+        min(60.0, max(-10.0, temp_c)),
+        min(0.99, max(0.02, rh)),
+        air_m_s,
+        wet,
+        carrier=carrier,
+        min_c=min_c,
     )
     return max(_STILL, rate)
 

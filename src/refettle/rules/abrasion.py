@@ -28,7 +28,7 @@ def scratches_show(sit: Situation) -> Cause | None:
         shows = min(0.95, shows * 1.2)
     if sit.before.stack and sit.before.stack[-1].um > 10:
         shows *= 0.7
-    if new.porous > 0.5 or "primer" in new.id:
+    if new.porous > 0.5 or "prime" in new.role:
         shows *= 0.8
     return Cause(
         chance=shows,

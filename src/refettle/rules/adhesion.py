@@ -74,8 +74,8 @@ def dirt_between(sit: Situation) -> Cause | None:
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
         loss = facts.spoils_bond * (percent / 100.0) ** 0.7
-        if new.id.startswith("shellac"):
-            loss *= 0.6
+        if new.tolerates_dirt > 0:
+            loss *= 1.0 - new.tolerates_dirt
         elif new.family == "wax" or new.dry_um <= 0:
             loss *= 0.4
         if new.needs_absorbent:
@@ -98,15 +98,13 @@ def waxy_film_below(sit: Situation) -> Cause | None:
     facts = sit.know.film(below.cls)
     if facts.wax_content <= 0:
         return None
-    tender = 1.0 if (new.family == "waterborne" and not new.opaque) or "polyurethane" in new.id else 0.45
-    if new.porous > 0.5 or new.id == "shellac-primer":
-        tender = 0.3
+    tender = new.wax_shy
     if sit.keyed:
         tender *= 0.85
     return Cause(
         chance=0.8 * facts.wax_content * tender,
         why=f"{facts.name} carries wax: {new.name} bonds poorly to it",
-        reads=((film_key(below.cls), "wax_content"),),
+        reads=((film_key(below.cls), "wax_content"), (film_key(new.id), "wax_shy")),
     )
 
 
@@ -137,7 +135,7 @@ def unripe_below(sit: Situation) -> Cause | None:
 def colour_film_below(sit: Situation) -> Cause | None:
     """Judge a clear film over a colour that dries as a weak film of its own rather than in the wood."""
     below, new = sit.below, sit.new
-    if below is None or new is None or below.old or new.dry_um <= 0 or new.id.startswith("shellac"):
+    if below is None or new is None or below.old or new.dry_um <= 0 or new.grip >= 0.85:
         return None
     facts = sit.know.film(below.cls)
     if not facts.wiped_off or facts.dry_um <= 3 or facts.family == "oxidative":
@@ -261,7 +259,7 @@ def surface_too_fine(sit: Situation) -> Cause | None:
     new = sit.new
     if new is None or new.dry_um <= 0 or new.needs_bare or sit.before.grit < 500:
         return None
-    if _melts_in(sit) or new.id.startswith("shellac"):
+    if _melts_in(sit) or new.grip >= 0.85:
         return None
     return Cause(
         chance=0.3 * ramp(sit.before.grit, 400, 1000),

@@ -67,7 +67,7 @@ def dye_lifted(sit: Situation) -> Cause | None:
         return None
     facts = sit.know.film(dyes[-1].cls)
     meets = facts.carrier == new.carrier or (facts.carrier == "alcohol" and new.carrier == "strong")
-    if not meets or facts.id == "lacquer-toner":
+    if not meets or facts.dry_um > 0:
         return None
     rough = 0.5 if sit.step.method in {"brush", "roller", "pad", "wipe"} else 0.15
     return Cause(
@@ -95,7 +95,7 @@ def knots_through(sit: Situation) -> Cause | None:
     """Judge knot resin and colour under an opaque coat."""
     new = sit.new
     strength = sit.before.strength("knots")
-    if new is None or strength <= 0 or not sit.light_paint or not new.opaque or "primer" in new.id:
+    if new is None or strength <= 0 or not sit.light_paint or not new.opaque or "prime" in new.role:
         return None
     facts = sit.know.latent("knots")
     through = shared_film_barrier(sit.know, sit.before, "blocks_knots", facts.old_film_blocks)
@@ -125,7 +125,7 @@ CARDS = (
         id="colour-carried-up", fault="bleed-through", mechanism="bleed", levels=("coat",),
         effect=colour_is_wrong, layer="wood", onset=("hours", "weeks"),
         signs=("pink, yellow or brown patches come up", "another coat goes the same colour"),
-        sources=("wood-handbook-16", "common-practice"), judge=colour_from_below,
+        sources=("wood-handbook-2010-ch16", "common-practice"), judge=colour_from_below,
     ),
     Card(
         id="smoke-film-carried-up", fault="bleed-through", mechanism="bleed", levels=("coat",),
@@ -146,7 +146,7 @@ CARDS = (
     Card(
         id="knots-through-paint", fault="knot-bleed", mechanism="bleed", levels=("coat",),
         effect=colour_is_wrong, layer="wood", onset=("weeks", "years"),
-        signs=("brown rounds exactly over the knots",), sources=("wood-handbook-16",), judge=knots_through,
+        signs=("brown rounds exactly over the knots",), sources=("wood-handbook-2010-ch16",), judge=knots_through,
     ),
     Card(
         id="heat-draws-pitch", fault="knot-bleed", mechanism="bleed", levels=("expose", "use"),

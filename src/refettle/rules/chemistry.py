@@ -133,7 +133,7 @@ CARDS = (
     Card(
         id="iron-and-tannin", fault="iron-stain", mechanism="iron and alkali", levels=("coat", "work", "expose"),
         effect=wood_is_stained, layer="wood", onset=("immediate", "days"),
-        signs=("blue-black spots or clouds", "black around nails"), sources=("wood-handbook-16", "common-practice"),
+        signs=("blue-black spots or clouds", "black around nails"), sources=("wood-handbook-2010-ch16", "common-practice"),
         judge=iron_meets_tannin,
     ),
     Card(

@@ -133,7 +133,7 @@ def recoated_too_soon(sit: Situation) -> Cause | None:
 def oil_layers_soft(sit: Situation) -> Cause | None:
     """Judge a drying oil built up as if it were a film."""
     new, below = sit.new, sit.below
-    if new is None or new.id != "drying-oil" or below is None or below.cls != new.id or below.coats < 3:
+    if new is None or new.solids_vol < 0.9 or not new.needs_bare or below is None or below.cls != new.id or below.coats < 3:
         return None
     return Cause(
         chance=0.15 + 0.08 * (below.coats - 3),

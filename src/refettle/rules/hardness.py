@@ -153,7 +153,7 @@ def wood_vapour_softens(sit: Situation) -> Cause | None:
         return None
     facts = sit.know.film(top.cls)
     closed = 1.0 if sit.ground.orientation == "inside" or sit.ground.dark or "shut" in sit.step.how else 0.45
-    firm = 0.45 if facts.family == "crosslinked" or facts.id.startswith("shellac") else 1.0
+    firm = 0.45 if facts.family == "crosslinked" or facts.blocks_oils > 0.6 else 1.0
     return Cause(
         chance=0.75 * vapour * closed * firm,
         why=f"vapour of {sit.wood.name} softens {facts.name}",

@@ -145,7 +145,7 @@ CARDS = (
     Card(
         id="heat-on-fresh-film", fault="bubbles", mechanism="thickness", levels=("expose", "use"),
         effect=film_is_marked, layer="film", onset=("immediate", "days"),
-        signs=("pinprick bubbles rise while it is warm",), sources=("wood-handbook-16", "common-practice"),
+        signs=("pinprick bubbles rise while it is warm",), sources=("wood-handbook-2010-ch16", "common-practice"),
         judge=heat_on_fresh_film,
     ),
     Card(

@@ -92,7 +92,7 @@ def mould_returns(sit: Situation) -> Cause | None:
     before = sit.before
     live = before.soiled("mould")
     source = bool(sit.step.how & {"wall", "damp"}) or (sit.air.known and sit.air.rh > 0.68)
-    milk = any(sit.know.film(f.cls).id in {"milk-paint", "drying-oil"} for f in before.stack if not f.old)
+    milk = any(sit.know.film(f.cls).feeds_mould for f in before.stack if not f.old)
     musty = before.strength("musty")
     if live <= 0 and musty <= 0 and not (milk and source):
         return None

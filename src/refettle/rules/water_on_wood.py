@@ -145,7 +145,7 @@ CARDS = (
     Card(
         id="work-loosens-veneer", fault="veneer-lifts", mechanism="water on wood", levels=("work",),
         effect=veneer_is_loose, layer="wood", onset=("immediate", "days"),
-        signs=("blisters that sound hollow when tapped",), sources=("coatings-R38a", "common-practice"),
+        signs=("blisters that sound hollow when tapped",), sources=("finish-strip-times-article", "common-practice"),
         judge=work_loosens_veneer,
     ),
     Card(

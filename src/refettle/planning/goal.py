@@ -1,0 +1,97 @@
+"""When a look is reached, and what is left to be desired."""
+
+from refettle.domain.ground import Ground
+from refettle.domain.piece import Look
+from refettle.domain.state import State
+from refettle.knowledge.knowledge import Knowledge
+
+_FLAW_MONEY = 30.0
+
+
+def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
+    """
+    Return whether a state shows the look that is wanted.
+
+    Parameters
+    ----------
+    know
+        All facts.
+    ground
+        Wood and zone.
+    look
+        The look.
+    state
+        State at the end.
+
+    Returns
+    -------
+    bool
+        Hollows are judged by what the eye expects of them: old paint left there is a fault that the
+        rules charge, not a look missed.
+    """
+    films = [f for f in state.stack if f.um > 0]
+    new = [f for f in state.stack if not f.old]
+    old_opaque = any(f.old and know.film(f.cls).opaque and f.um > 2 for f in films)
+    if look.kind == "keep":
+        return not any(know.film(f.cls).opaque for f in new)
+    if look.kind == "odour-free":
+        return True
+    if look.kind == "opaque":
+        return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
+    if not know.wood(ground.wood).shows_wood:
+        return False
+    if (old_opaque and ground.zone != "recess") or state.colour == "opaque" and ground.zone != "recess":
+        return False
+    if look.kind == "bare":
+        return not films
+    return _clear_reached(know, ground, look, state)
+
+
+def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
+    """Return whether a clear look is reached."""
+    top = state.top
+    if top is None:
+        return False
+    facts = know.film(top.cls)
+    wish = look.depth
+    if look.kind == "natural":
+        if state.colour in {"stained", "dyed"}:
+            return False
+        return wish is None or state.depth <= wish + 18
+    if look.kind == "stained":
+        return wish is None or state.depth >= wish - 15
+    if look.kind == "oiled":
+        return facts.needs_bare and facts.cure_oxidative > 0.5 and not any(f.old and f.um > 2 for f in state.stack)
+    if look.kind == "waxed":
+        return facts.family == "wax"
+    return True
+
+
+def flaws(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
+    """
+    Return what flaws left at the end take off the worth of the surface [money].
+
+    Notes
+    -----
+    Each damage left counts by how much it offends under this look; judgement, docs/why/cost.md.
+    """
+    opaque = look.kind == "opaque"
+    size = min(1.0, 0.35 + area_m2)
+    total = 0.0
+    for name in state.damage:
+        facts = know.damage(name)
+        shows = facts.shows_opaque if opaque else facts.shows_clear
+        if name in {"worn-film", "scratches", "crazed-film"} and _film_renewed(know, state, name):
+            shows *= 0.1
+        total += shows * _FLAW_MONEY * size
+    if look.kind == "keep":
+        total += 0.15 * _FLAW_MONEY * sum(p for _, p in state.on_top) / 100.0 * size
+    return total
+
+
+def _film_renewed(know: Knowledge, state: State, name: str) -> bool:
+    """Return whether a fresh film has hidden a worn or scratched one."""
+    fresh = sum(f.um for f in state.stack if not f.old)
+    if name == "crazed-film":
+        return not any(f.old and f.um > 2 for f in state.stack)
+    return fresh >= 15 and not any(know.film(f.cls).family == "wax" for f in state.stack[-1:] if len(state.stack) < 2)
