@@ -1,0 +1,247 @@
+"""The plan of a whole piece: what every command, page and paper shows."""
+
+from dataclasses import dataclass
+
+from refettle.domain.finding import Finding
+from refettle.domain.piece import Assumed, Look
+from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class GroupPlan:
+    """
+    Surfaces planned as one.
+
+    Attributes
+    ----------
+    name
+        Name of the group: its first member, or a common word.
+    members
+        Names of the surfaces.
+    area_m2
+        Area of all members [m²].
+    relief
+        Relief of the members.
+    look
+        Look aimed at.
+    asked
+        Whether the person asked for it; False where the plan chose.
+    worlds
+        What the old finish may be, with shares [1].
+    route
+        The route; None where the look cannot be had.
+    impossible
+        Why not, and what can be had.
+    alternatives
+        Routes that are at least 10 % better in their name.
+    leave_alone
+        Cleaning, touching up and waxing the old finish, where that can be done.
+    tests
+        Tests that pay, or that safety asks for.
+    exact
+        Whether the search ended by itself.
+    gap
+        Share [1] by which the route may at most be beaten among the offered ones; 0 when exact.
+    """
+
+    name: str
+    members: tuple[str, ...]
+    area_m2: float
+    relief: str
+    look: Look
+    asked: bool
+    worlds: tuple[tuple[str, float], ...]
+    route: Route | None
+    impossible: Impossible | None = None
+    alternatives: tuple[Route, ...] = ()
+    leave_alone: Route | None = None
+    tests: tuple[TestAdvice, ...] = ()
+    exact: bool = True
+    gap: float = 0.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Purchase:
+    """
+    One material for the piece.
+
+    Attributes
+    ----------
+    cls
+        Class id; cleaner or remover id for those.
+    kind
+        ``film``, ``cleaner``, ``remover``, ``abrasive``.
+    name
+        What to ask for.
+    need_l
+        Litres needed [L]; zeros where it is not sold by the litre.
+    have_l
+        On the shelf [L].
+    buy
+        What to buy, in words; empty when the shelf is enough.
+    money
+        What that costs [money].
+    because
+        Fact rows behind it.
+    """
+
+    cls: str
+    kind: str
+    name: str
+    need_l: Range
+    have_l: float
+    buy: str
+    money: Range
+    because: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayTask:
+    """
+    Work on one evening.
+
+    Attributes
+    ----------
+    group
+        Group it belongs to.
+    number
+        Number of the step in the group's route, from 1.
+    text
+        What to do.
+    minutes
+        Hands-on [min].
+    wait_h
+        Wait that starts when it is done [h].
+    """
+
+    group: str
+    number: int
+    text: str
+    minutes: float
+    wait_h: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Day:
+    """
+    One evening in the workshop.
+
+    Attributes
+    ----------
+    day
+        Day counted from 1 [d].
+    tasks
+        In the order they are done.
+    minutes
+        Hands-on, set-up included [min].
+    """
+
+    day: int
+    tasks: tuple[DayTask, ...]
+    minutes: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Caution:
+    """
+    One line of care for one step.
+
+    Attributes
+    ----------
+    id
+        Permanent short name.
+    steps
+        Steps it belongs to, as ``group/number``; empty = the whole piece.
+    text
+        The line.
+    source
+        Key of its source.
+    """
+
+    id: str
+    steps: tuple[str, ...]
+    text: str
+    source: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Worth:
+    """
+    A first word on whether it pays.
+
+    Attributes
+    ----------
+    paid, sells_low, sells_high
+        Prices from the file [money]; None where not given.
+    per_hour
+        What an hour brings after material and price paid [money/h]; None where not known.
+    leave_per_hour
+        The same for leaving the finish alone; None where not known.
+    """
+
+    paid: float | None
+    sells_low: float | None
+    sells_high: float | None
+    per_hour: Range | None
+    leave_per_hour: Range | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PiecePlan:
+    """
+    The plan.
+
+    Attributes
+    ----------
+    piece, workshop, currency
+        Names and the word beside money.
+    invented
+        Whether the piece says that it is made up.
+    lines
+        The first screen: at most eight lines, most decisive first.
+    groups
+        In the order they are worked on.
+    risks
+        Risks of the whole piece, likeliest first, with the group.
+    tests
+        Tests over all groups, safety first.
+    buy
+        Materials.
+    money, minutes
+        Material bought [money] and hands-on time, set-up included [min].
+    days
+        Evenings.
+    wrap_day, cured_day
+        Day on which it is safe to wrap and on which it is cured [d].
+    cautions, findings, assumed
+        Care, problems, defaults taken.
+    worth
+        Whether it pays.
+    knowledge_version
+        Checksum of the facts used.
+    """
+
+    piece: str
+    workshop: str
+    currency: str
+    invented: bool
+    lines: tuple[str, ...]
+    groups: tuple[GroupPlan, ...]
+    risks: tuple[tuple[str, Risk], ...]
+    tests: tuple[tuple[str, TestAdvice], ...]
+    buy: tuple[Purchase, ...]
+    money: Range
+    minutes: Range
+    days: tuple[Day, ...]
+    wrap_day: int
+    cured_day: int
+    cautions: tuple[Caution, ...]
+    findings: tuple[Finding, ...]
+    assumed: tuple[Assumed, ...]
+    worth: Worth
+    knowledge_version: str
+
+    @property
+    def surfaces(self) -> tuple[str, ...]:
+        """Return the names of all surfaces planned."""
+        return tuple(name for group in self.groups for name in group.members)
