@@ -14,7 +14,7 @@ from refettle.files.amounts import Unclear
         ("5' 6\"", 1676.4), ("0,7 m", 700.0), ("1200 mm", 1200.0),
     ],
 )  # fmt: skip
-def test_a_length_is_read_in_its_unit(text, mm):
+def test_a_length_is_read_in_its_unit(text: str, mm: float):
     assert amounts.length_mm(text) == pytest.approx(mm, abs=1e-9)
 
 
@@ -31,7 +31,7 @@ def test_a_length_is_read_in_its_unit(text, mm):
         ("2 ft 6 kg", '"2 ft 6 kg" is not a length', "write feet and inches, e.g. 2 ft 6 in"),
     ],
 )
-def test_an_unclear_length_says_what_to_write(text, what, do):
+def test_an_unclear_length_says_what_to_write(text: str, what: str, do: str):
     assert amounts.length_mm(text) == Unclear(what=what, do=do)
 
 
@@ -53,11 +53,15 @@ def test_areas_films_and_times_are_read():
 
 
 def test_a_bare_time_asks_for_its_unit():
-    assert amounts.time_h("4") == Unclear(what='"4" has no unit', do="name the unit (min, h, day, week), e.g. 4 h")
+    assert amounts.time_h("4") == Unclear(
+        what='"4" has no unit', do="name the unit (min, h, day, week), e.g. 4 h"
+    )
 
 
-@pytest.mark.parametrize(("text", "celsius"), [("12 C", 12.0), ("12 °C", 12.0), ("50 F", 10.0), ("-4 °F", -20.0)])
-def test_a_temperature_is_read_in_its_scale(text, celsius):
+@pytest.mark.parametrize(
+    ("text", "celsius"), [("12 C", 12.0), ("12 °C", 12.0), ("50 F", 10.0), ("-4 °F", -20.0)]
+)
+def test_a_temperature_is_read_in_its_scale(text: str, celsius: float):
     assert amounts.temp_c(text) == celsius
 
 
@@ -69,7 +73,7 @@ def test_a_temperature_is_read_in_its_scale(text, celsius):
         ("400 C", '"400 C" is no air to work in', "write a temperature between -40 C and 60 C"),
     ],
 )
-def test_an_unclear_temperature_says_what_to_write(text, what, do):
+def test_an_unclear_temperature_says_what_to_write(text: str, what: str, do: str):
     assert amounts.temp_c(text) == Unclear(what=what, do=do)
 
 
@@ -117,11 +121,12 @@ def test_money_has_no_sign_and_runs_upwards():
 @pytest.mark.parametrize(
     ("text", "span"),
     [
-        ("1930s", (1930, 1939)), ("1934", (1934, 1934)), ("about 1900", (1890, 1910)), ("c. 1900", (1890, 1910)),
+        ("1930s", (1930, 1939)), ("1934", (1934, 1934)), ("about 1900", (1890, 1910)),
+        ("c. 1900", (1890, 1910)),
         ("1925-1940", (1925, 1940)), ("1925 to 1940", (1925, 1940)), ("unknown", None),
     ],
 )  # fmt: skip
-def test_a_time_of_making_is_a_span_of_years(text, span):
+def test_a_time_of_making_is_a_span_of_years(text: str, span: tuple[int, int] | None):
     assert amounts.years(text) == span
 
 
@@ -131,10 +136,14 @@ def test_a_time_of_making_is_a_span_of_years(text, span):
         ("1900s", '"1900s" may be ten years or a hundred', "write 1900-1909 or 1900-1999"),
         ("1940-1925", '"1940-1925" runs downwards', "write the earlier year first, e.g. 1925-1940"),
         ("old", '"old" is no time that can be read', "write 1930s, 1934, about 1900, 1925-1940 or unknown"),
-        ("1935s", '"1935s" is no time that can be read', "write 1930s, 1934, about 1900, 1925-1940 or unknown"),
+        (
+            "1935s",
+            '"1935s" is no time that can be read',
+            "write 1930s, 1934, about 1900, 1925-1940 or unknown",
+        ),
     ],
 )
-def test_an_unclear_time_of_making_says_what_to_write(text, what, do):
+def test_an_unclear_time_of_making_says_what_to_write(text: str, what: str, do: str):
     assert amounts.years(text) == Unclear(what=what, do=do)
 
 
@@ -144,7 +153,9 @@ def test_counts_are_whole():
     assert amounts.count("0") == Unclear(
         what='"0" is not a whole number from 1 to 100', do="write a whole number, e.g. 2"
     )
-    assert amounts.whole("2.5") == Unclear(what='"2.5" is not a whole number', do="write a whole number, e.g. 3")
+    assert amounts.whole("2.5") == Unclear(
+        what='"2.5" is not a whole number', do="write a whole number, e.g. 3"
+    )
     assert amounts.number("-1") == Unclear(
         what='"-1" is not a plain number of zero or more', do="write a number, e.g. 2.5"
     )

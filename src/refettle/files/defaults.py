@@ -5,13 +5,15 @@ The numbers here are judgement unless a fact row stands behind them; each is sho
 its reason and is overruled by one line in the file.
 """
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
 from refettle.domain.piece import Assumed, Look, OldLayer, Surface
 from refettle.files.fields import Desk
-from refettle.files.places import Place
-from refettle.files.surface_fields import UNSAID_COATS, Said
+from refettle.files.old_finish import UNSAID_COATS
+from refettle.files.places import Place, matching
+from refettle.files.surface_fields import Said
 
 SILICONE_CHANCE: Final = 0.2
 UNKNOWN_COATS: Final = 2
@@ -31,13 +33,26 @@ class Notes:
         """Note one assumption on one surface."""
         self.by_what.setdefault((key, value, why, because), []).append(surface)
 
-    def told(self, surfaces: int) -> tuple[Assumed, ...]:
-        """Return the assumptions, with the path that would overrule each."""
+    def told(self, places: Sequence[Place]) -> tuple[Assumed, ...]:
+        """Return the assumptions, each with the shortest path that would overrule it."""
         told: list[Assumed] = []
         for (key, value, why, because), names in self.by_what.items():
-            paths = [key] if len(names) == surfaces else [f"surfaces/{name}/{key}" for name in names]
-            told.extend(Assumed(path=path, value=value, why=why, because=because) for path in paths)
+            told.extend(
+                Assumed(path=path, value=value, why=why, because=because)
+                for path in _paths(key, names, places)
+            )
         return tuple(told)
+
+
+def _paths(key: str, names: Sequence[str], places: Sequence[Place]) -> list[str]:
+    """Return the entry of the whole piece, of a group, or of each surface."""
+    wanted = set(names)
+    if wanted in ({place.name for place in places}, {place.name for place in places if place.shown}):
+        return [key]
+    group = next(
+        (word for word in ("outside", "inside", "hidden") if set(matching(places, word)) == wanted), None
+    )
+    return [f"surfaces/{group}/{key}"] if group else [f"surfaces/{name}/{key}" for name in names]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -142,6 +157,13 @@ def _layers(desk: Desk, place: Place, spoken: Spoken, notes: Notes) -> tuple[Old
         layers = (OldLayer(kind="unknown", coats=UNSAID_COATS),)
     if said.coats is not None and len(layers) == 1 and layers[0].coats == UNSAID_COATS:
         return (replace(layers[0], coats=said.coats),)
+    if said.coats is not None and said.coats_at is not None and layers:
+        line, path = said.coats_at
+        what, do = (
+            '"old coats" can only be said of one layer',
+            "write {finish: shellac, coats: 3} in the list",
+        )
+        desk.say("coats-of-layers", line, path, what, do)
     return tuple(_counted(desk, place, layer, notes) for layer in layers)
 
 
@@ -149,7 +171,8 @@ def _counted(desk: Desk, place: Place, layer: OldLayer, notes: Notes) -> OldLaye
     """Return a layer with its number of coats."""
     if layer.coats != UNSAID_COATS:
         return layer
-    coats, why, because = UNKNOWN_COATS, "number not said; old finishes were seldom laid in one coat", ()
+    coats, why = UNKNOWN_COATS, "number not said; old finishes were seldom laid in one coat"
+    because: tuple[str, ...] = ()
     if layer.guesses:
         likeliest = max(layer.guesses, key=lambda guess: guess[1])[0]
         facts = desk.knowledge.films.get(likeliest)
@@ -236,7 +259,7 @@ def _use(place: Place, spoken: Spoken, notes: Notes, form: str) -> str:
     general = spoken.general.use
     if place.orientation == "inside" or not place.shown:
         use = "drawer" if "drawer" in place.part.lower() else "storage"
-        notes.add(place.name, "use", use, "inside or out of sight")
+        notes.add(place.name, "use", use, "inside" if place.orientation == "inside" else "out of sight")
         return use
     if general in TABLE_USES and place.orientation != "up":
         notes.add(place.name, "use", "everyday", "not a top")

@@ -13,7 +13,7 @@ from typing import TypeVar
 
 from refettle.domain.finding import Finding, Level, Where
 from refettle.files.amounts import Unclear, quoted, share
-from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree
+from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain
 from refettle.knowledge.knowledge import Knowledge
 
 Value = TypeVar("Value")
@@ -72,25 +72,8 @@ def nearest(word: str, known: Sequence[str]) -> str:
     str
         The nearest, or empty where none is near.
     """
-    near = get_close_matches(word.lower(), known, n=1, cutoff=0.7)
+    near = get_close_matches(word.lower(), known, n=1, cutoff=0.6)
     return near[0] if near else ""
-
-
-def plain(word: str) -> str:
-    """
-    Return a word in small letters with single spaces.
-
-    Parameters
-    ----------
-    word
-        Anything a person wrote.
-
-    Returns
-    -------
-    str
-        The word as it is compared.
-    """
-    return " ".join(word.lower().replace("_", " ").split())
 
 
 @dataclass(slots=True, kw_only=True)
@@ -122,7 +105,12 @@ class Desk:
         self.findings.append(Finding(code=code, level=level, where=where, what=what, do=do))
 
     def text(self, tree: Tree, path: str) -> str | None:
-        """Return the text of a scalar; a finding where it is empty, a list or a mapping."""
+        """Return the text of a scalar on one line; a finding where it is empty, a list or a mapping."""
+        lines = self.lines(tree, path)
+        return None if lines is None else " ".join(" ".join(lines).split())
+
+    def lines(self, tree: Tree, path: str) -> tuple[str, ...] | None:
+        """Return the lines of a scalar; a finding as in `text`."""
         if not isinstance(tree, Text):
             kind = "a list" if isinstance(tree, Listing) else "a mapping"
             self.say(
@@ -138,7 +126,7 @@ class Desk:
                 "write a value or take the line out",
             )
             return None
-        return tree.value
+        return tuple(tree.value.splitlines())
 
     def amount(self, tree: Tree, path: str, read: Callable[[str], Value | Unclear]) -> Value | None:
         """Return an amount read by one of the readers of amounts."""

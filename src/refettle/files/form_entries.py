@@ -1,18 +1,20 @@
 """The entries that shape the form: its name, its sizes and what else the form asks for."""
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import TYPE_CHECKING, Final
 
 from refettle.domain.piece import Assumed
-from refettle.files.amounts import length_mm, quoted, whole
-from refettle.files.fields import Desk, known_list, nearest, plain
+from refettle.files.amounts import Unclear, length_mm, quoted, whole
+from refettle.files.fields import Desk, known_list, nearest
 from refettle.files.places import Place
-from refettle.files.yaml_tree import Entry, Tree
+from refettle.files.yaml_tree import Entry, Tree, plain
 
 if TYPE_CHECKING:
-    from refettle.geometry.form import Form, Value
+    from refettle.geometry.form import Form
+    from refettle.geometry.parameters import Value
 
 FREE_LIST: Final = "list"
 SIZE_KEYS: Final = ("width", "depth", "height")
@@ -92,22 +94,16 @@ def read_form(desk: Desk, tree: Tree) -> str | None:
     said = desk.text(tree, "form")
     if said is None:
         return None
-    words = {FREE_LIST: FREE_LIST}
-    for form in _forms().values():
-        for word in (form.id, form.name, *form.aliases):
-            words.setdefault(plain(word).replace("-", " "), form.id)
-    word = plain(said).replace("-", " ")
-    if word in words:
-        return words[word]
-    near = nearest(word, list(words))
-    do = f'write "{near}"' if near else f"write {known_list(words)}"
-    desk.say(
-        "unknown-form",
-        tree.line,
-        "form",
-        f"{quoted(said)} is not a known form",
-        f'{do}, or "list" and the surfaces',
-    )
+    from refettle.geometry.forms import find_form  # noqa: PLC0415 - geometry is heavy
+
+    form = find_form(said)
+    if form is not None:
+        return form.id
+    words = [plain(word) for form in _forms().values() for word in (form.name, *form.aliases)]
+    near = nearest(plain(said), words)
+    do = f'write "{near}"' if near else f"write {known_list(form_names())}"
+    what = f"{quoted(said)} is not a known form"
+    desk.say("unknown-form", tree.line, "form", what, f'{do}; or "list" and the surfaces with their areas')
     return None
 
 
@@ -150,7 +146,8 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
             # an entry that stands there but could not be read has had its finding
             if problem.param in lines or not any(_same(problem.param, entry.key) for entry in entries):
                 line = lines.get(problem.param, form_line)
-                desk.say("form", line, plain(problem.param), problem.what, problem.do)
+                what, do = _worded(form, problem.what), _worded(form, problem.do)
+                desk.say("form", line, plain(problem.param), what, do)
         return Placed()
     places = tuple(
         Place(
@@ -166,7 +163,7 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
         for face in built.faces
     )
     assumed = tuple(
-        Assumed(path=one.path.removeprefix("form/"), value=one.value, why=one.why, because=one.because)
+        Assumed(path=_path(one.path), value=one.value, why=one.why, because=one.because)
         for one in built.assumed
     )
     size = tuple(float(values[key]) for key in SIZE_KEYS if key in values)
@@ -177,8 +174,26 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
     )
 
 
+def _length_or_nought(text: str) -> float | Unclear:
+    """Return a length [mm] that may be nought: ``0``, ``0 mm``."""
+    value = length_mm(text)
+    return 0.0 if isinstance(value, Unclear) and re.fullmatch(r"0(?:[.,]0+)?(?: ?[a-z]+)?", text) else value
+
+
+def _path(path: str) -> str:
+    """Return geometry's path of an assumption as the entry of the file."""
+    return plain(path.removeprefix("form/")) if path.startswith("form/") else path
+
+
 def _same(param: str, key: str) -> bool:
     return plain(param).replace("-", " ") == plain(key).replace("-", " ")
+
+
+def _worded(form: "Form", text: str) -> str:
+    """Return a sentence of geometry with entries as they stand in the file."""
+    for parameter in form.parameters:
+        text = text.replace(parameter.name, plain(parameter.name))
+    return text
 
 
 def _value(desk: Desk, form: "Form", entry: Entry) -> "tuple[str, Value] | None":
@@ -191,7 +206,8 @@ def _value(desk: Desk, form: "Form", entry: Entry) -> "tuple[str, Value] | None"
         desk.say("form", entry.line, key, what, f"take it out; known here: {known}")
         return None
     if parameter.kind == "length":
-        length = desk.amount(entry.value, key, length_mm)
+        read = _length_or_nought if parameter.low == 0 else length_mm
+        length = desk.amount(entry.value, key, read)
         return None if length is None else (parameter.name, length)
     if parameter.kind == "count":
         number = desk.amount(entry.value, key, whole)

@@ -8,8 +8,8 @@ from refettle.domain.finding import Where
 from refettle.domain.piece import USES, Assumed
 from refettle.domain.step import COAT_VERBS, VERBS, Step
 from refettle.files.amounts import count, grit, quoted, share, temp_c, time_h
-from refettle.files.fields import Desk, known_list, nearest, plain
-from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree
+from refettle.files.fields import Desk, nearest
+from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain
 
 VERB_WORDS: Final = {verb.replace("_", " "): verb for verb in sorted(VERBS)} | {"coat": "coat"}
 METHODS: Final = ("brush", "wipe", "pad", "roller", "spray", "aerosol")
@@ -173,6 +173,8 @@ def _draft(desk: Desk, item: Tree, path: str) -> _Draft | None:
         said = desk.text(item, path)
         return None if said is None else _bare_verb(desk, said, item, path)
     verbs = [entry for entry in item.entries if _is_verb(entry)]
+    if len(verbs) > 1:
+        verbs = [entry for entry in verbs if plain(entry.key) != "air"]
     if not verbs:
         _no_verb(desk, item, path)
         return None
@@ -323,6 +325,10 @@ def _modifier(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.coats = desk.amount(entry.value, path, count) or 1
         case "by":
             _read_by(desk, draft, entry.value, path)
+        case "grit" if draft.grits:
+            desk.say(
+                "said-twice", entry.line, path, "the grit stands behind the verb too", "keep one of the two"
+            )
         case "grit":
             draft.grits = tuple(filter(None, (desk.amount(entry.value, path, grit),)))
         case "wait between":
@@ -345,8 +351,10 @@ def _modifier(desk: Desk, draft: _Draft, entry: Entry) -> None:
 
 def _read_by(desk: Desk, draft: _Draft, tree: Tree, path: str) -> None:
     """Read how a coat goes on, or with what tool the work is done."""
-    if draft.verb in COAT_VERBS or draft.verb == "coat":
-        draft.method = desk.choice(tree, path, METHODS, f"way to lay a coat ({known_list(METHODS)})") or ""
+    if draft.method:
+        desk.say("said-twice", tree.line, path, "the tool stands behind the verb too", "keep one of the two")
+    elif draft.verb in COAT_VERBS or draft.verb == "coat":
+        draft.method = desk.choice(tree, path, METHODS, "way to lay a coat") or ""
     else:
         draft.method = desk.word(tree, path, "repair" if draft.verb == "repair" else "tool") or ""
 

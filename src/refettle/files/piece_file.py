@@ -14,16 +14,16 @@ from refettle.domain.piece import Assumed, Own, Piece, Surface
 from refettle.files import form_entries as forms
 from refettle.files.amounts import Unclear, money, money_range, quoted, time_h, years
 from refettle.files.defaults import Notes, Spoken, make_surface
-from refettle.files.fields import Desk, known_list, nearest, plain
+from refettle.files.fields import Desk, known_list, nearest
 from refettle.files.own_steps import read_sequence
 from refettle.files.places import Place, is_exact, matching
-from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, read_surface_entry
-from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, read_tree
+from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, check_sheen, read_surface_entry
+from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain, read_tree
 from refettle.geometry.zones import usual_zones
 from refettle.knowledge.knowledge import Knowledge
 
 CONSTRAINTS: Final = ("no stripping", "no bare wood", "no upkeep", "no spraying")
-SIZE_KEYS: Final = ("width", "depth", "height")
+
 PIECE_KEYS: Final = (
     "piece", "form", "era", "child", "paid", "sells", "constraints", "ready in", "invented", "notes",
     "surfaces", "intend", "done",
@@ -78,6 +78,7 @@ def read_piece(text: str, file_name: str, knowledge: Knowledge) -> tuple[Piece |
     draft = _Draft()
     for entry in root.entries:
         _read_entry(desk, draft, entry)
+    check_sheen(desk, draft.general)
     _check_needed(desk, root, draft)
     piece = _build_piece(desk, draft)
     said = tuple(sorted(dict.fromkeys(desk.findings), key=lambda finding: finding.where.line))
@@ -90,10 +91,12 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
     reader = _READERS.get(key)
     if reader is not None:
         reader(desk, draft, entry)
-    elif key in SIZE_KEYS or key in forms.parameter_keys():
+    elif key in forms.SIZE_KEYS or key in forms.parameter_keys():
         draft.form_entries.append(entry)
     elif not read_surface_entry(desk, entry, key, draft.general):
-        desk.unknown_key(entry, entry.key, (*PIECE_KEYS, *SIZE_KEYS, *SURFACE_KEYS, *forms.parameter_keys()))
+        desk.unknown_key(
+            entry, entry.key, (*PIECE_KEYS, *forms.SIZE_KEYS, *SURFACE_KEYS, *forms.parameter_keys())
+        )
 
 
 def _name(desk: Desk, draft: _Draft, entry: Entry) -> None:
@@ -140,8 +143,8 @@ def _ready(desk: Desk, draft: _Draft, entry: Entry) -> None:
 
 
 def _notes(desk: Desk, draft: _Draft, entry: Entry) -> None:
-    texts = [desk.text(item, "notes") for item in desk.items(entry.value)]
-    draft.notes = tuple(line for text in texts if text for line in text.splitlines())
+    texts = [desk.lines(item, "notes") for item in desk.items(entry.value)]
+    draft.notes = tuple(line for lines in texts if lines for line in lines)
 
 
 def _surfaces(desk: Desk, draft: _Draft, entry: Entry) -> None:
@@ -249,7 +252,7 @@ def _make_surfaces(
         whose = "the wood is not said" if not surfaces else f"the wood of {known_list(homeless)} is not said"
         do = 'add e.g. "wood: oak"; if you do not know, "hardwood" or "softwood"'
         desk.say("missing", 0, "wood", whose, do)
-    draft.assumed.extend(notes.told(len(places)))
+    draft.assumed.extend(notes.told(places))
     return tuple(surfaces)
 
 
@@ -271,10 +274,17 @@ def _read_said(desk: Desk, mapping: Mapping, path: str, *, placed: bool) -> Said
     known = (*SURFACE_KEYS, *PLACE_KEYS) if placed else (*SURFACE_KEYS, "relief", "zones")
     for entry in mapping.entries:
         below = f"{path}/{entry.key}"
-        if plain(entry.key) not in known:
+        if plain(entry.key) in PLACE_KEYS and plain(entry.key) not in known:
+            what, do = (
+                "the form gives the area and the place of its surfaces",
+                'take it out, or write "form: list"',
+            )
+            desk.say("no-use", entry.line, below, what, do)
+        elif plain(entry.key) not in known:
             desk.unknown_key(entry, below, known)
         else:
             read_surface_entry(desk, entry, below, said, placed=True)
+    check_sheen(desk, said)
     return said
 
 

@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from fnmatch import fnmatchcase
 
 from refettle.domain.piece import Zone
-from refettle.files.fields import plain
+from refettle.files.yaml_tree import plain
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -57,6 +57,20 @@ def _words_of(place: Place) -> set[str]:
     return words
 
 
+def _in_group(place: Place, word: str) -> bool:
+    """Return whether one of the words for many surfaces covers this one."""
+    match word:
+        case "all":
+            return True
+        case "outside":
+            return place.shown and place.orientation != "inside"
+        case "inside":
+            return place.orientation == "inside"
+        case "hidden":
+            return not place.shown
+    return False
+
+
 def matching(places: Sequence[Place], word: str) -> tuple[str, ...]:
     """
     Return the surfaces that a word of the file picks.
@@ -66,8 +80,9 @@ def matching(places: Sequence[Place], word: str) -> tuple[str, ...]:
     places
         Surfaces of the piece.
     word
-        A surface's name, a part's name, a pattern with ``*``, the plural of a part (``legs``), or one of
-        ``all``, ``outside``, ``inside``, ``hidden``.
+        A surface's name, a pattern with ``*``, one of ``all``, ``outside``, ``inside``, ``hidden``, or a
+        part's name in the singular or plural (``leg.1``, ``legs``), which leaves out what is out of sight
+        as long as the part shows at all.
 
     Returns
     -------
@@ -78,20 +93,13 @@ def matching(places: Sequence[Place], word: str) -> tuple[str, ...]:
     exact = tuple(place.name for place in places if plain(place.name) == wanted)
     if exact:
         return exact
-    picks = {
-        "all": lambda _: True,
-        "outside": lambda place: place.shown and place.orientation != "inside",
-        "inside": lambda place: place.orientation == "inside",
-        "hidden": lambda place: not place.shown,
-    }
-    if wanted in picks:
-        chosen = tuple(place.name for place in places if picks[wanted](place))
-        if chosen:
-            return chosen
+    chosen = tuple(place.name for place in places if _in_group(place, wanted))
+    if chosen:
+        return chosen
     if "*" in wanted:
         return tuple(place.name for place in places if fnmatchcase(plain(place.name), wanted))
-    part = tuple(place.name for place in places if plain(place.part) == wanted)
-    return part or tuple(place.name for place in places if wanted in _words_of(place))
+    meant = [place for place in places if wanted in _words_of(place)]
+    return tuple(place.name for place in meant if place.shown) or tuple(place.name for place in meant)
 
 
 def is_exact(places: Sequence[Place], word: str) -> bool:

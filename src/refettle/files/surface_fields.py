@@ -1,7 +1,7 @@
 """What can be said of a surface: the same entries for the whole piece, for a group or for one surface."""
 
 from collections.abc import Callable
-from dataclasses import dataclass, field, fields
+from dataclasses import dataclass, field, fields, replace
 from typing import Any, Final
 
 from refettle.domain.piece import (
@@ -18,13 +18,12 @@ from refettle.domain.piece import (
     Zone,
 )
 from refettle.files.amounts import area_m2, count, film_um, quoted, share
-from refettle.files.fields import Desk, known_list, plain
-from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree
+from refettle.files.fields import Desk, known_list
+from refettle.files.old_finish import read_old_finish
+from refettle.files.yaml_tree import Entry, Mapping, Text, Tree, plain
 
 ZONES: Final = ("flat", "edge", "recess")
-LAYER_KEYS: Final = ("finish", "coats", "thickness")
 LOOK_KEYS: Final = ("kind", "colour", "depth", "sheen")
-UNSAID_COATS: Final = 0
 OLD_STAIN_PCT: Final = 70
 _MATT: Final = {"matte": "matt", "semi gloss": "semi-gloss", "odour free": "odour-free"}
 
@@ -54,7 +53,7 @@ class Said:
     """
     What was said of one surface or of many; None = nothing.
 
-    `looks` is empty for "any"; layers carry `UNSAID_COATS` where their number was not given.
+    `looks` is empty for "any"; layers carry `old_finish.UNSAID_COATS` where their number was not given.
     """
 
     area_m2: float | None = None
@@ -67,6 +66,7 @@ class Said:
     veneer_um: int | None = None
     layers: tuple[OldLayer, ...] | None = None
     coats: int | None = None
+    coats_at: tuple[int, str] | None = None
     soundness: str | None = None
     worn_pct: int | None = None
     contamination: tuple[tuple[str, float], ...] | None = None
@@ -75,6 +75,7 @@ class Said:
     tested: tuple[tuple[str, str], ...] | None = None
     looks: tuple[Look, ...] | None = None
     sheen: str | None = None
+    sheen_at: tuple[int, str] | None = None
     use: str | None = None
     value: str | None = None
     keep_reason: str | None = None
@@ -85,131 +86,17 @@ class Said:
     def over(self, base: "Said") -> "Said":
         """Return this on top of what was said more generally."""
         merged = Said(assumed=[*base.assumed, *self.assumed])
+        if self.layers is not None:  # coats belong to the finish they were said of, veneer to its build
+            base = replace(base, coats=None, coats_at=None)
+        if self.build is not None:
+            base = replace(base, veneer_um=None)
+        if self.sheen is not None and self.looks is None and base.looks:
+            base = replace(base, looks=(replace(base.looks[0], sheen=""),))
         for each in fields(Said):
             if each.name != "assumed":
                 mine = getattr(self, each.name)
                 setattr(merged, each.name, getattr(base, each.name) if mine is None else mine)
         return merged
-
-
-def read_old_finish(desk: Desk, tree: Tree, path: str) -> tuple[OldLayer, ...] | None:
-    """
-    Return the old finish as layers from the wood upwards.
-
-    Parameters
-    ----------
-    desk
-        Desk of the file.
-    tree
-        A word, guesses with shares, or a list of layers.
-    path
-        Path of the entry.
-
-    Returns
-    -------
-    tuple[OldLayer, ...] | None
-        Layers; empty for bare wood; None where it cannot be read.
-    """
-    if isinstance(tree, Text) and plain(tree.value) == "bare":
-        return ()
-    if isinstance(tree, Listing) and not tree.items:
-        desk.say(
-            "no-value", tree.line, path, "the list of layers is empty", 'write "bare" for wood without finish'
-        )
-        return None
-    layers = [_layer(desk, item, path) for item in desk.items(tree)]
-    return None if any(layer is None for layer in layers) else tuple(layer for layer in layers if layer)
-
-
-def _layer(desk: Desk, tree: Tree, path: str) -> OldLayer | None:
-    """Return one layer."""
-    if isinstance(tree, Mapping):
-        if any(plain(entry.key) in LAYER_KEYS for entry in tree.entries):
-            return _full_layer(desk, tree, path)
-        return _guessed_layer(desk, tree, path)
-    said = desk.text(tree, path)
-    if said is None:
-        return None
-    kinds = {
-        "unknown": "unknown",
-        "unknown paint": "paint",
-        "paint": "paint",
-        "unknown clear": "clear",
-        "clear": "clear",
-    }
-    kind = kinds.get(plain(said))
-    if kind is not None:
-        return OldLayer(kind=kind, coats=UNSAID_COATS)
-    if plain(said) == "bare":
-        desk.say(
-            "bare-layer", tree.line, path, '"bare" stands among layers', 'write "bare" alone, or leave it out'
-        )
-        return None
-    found = desk.known("film", said, tree.line, path)
-    return (
-        None
-        if found is None
-        else OldLayer(guesses=((found, 1.0),), kind=_kind(desk, found), coats=UNSAID_COATS)
-    )
-
-
-def _kind(desk: Desk, film: str) -> str:
-    facts = desk.knowledge.films.get(film)
-    return "unknown" if facts is None else "paint" if facts.opaque else "clear"
-
-
-def _guessed_layer(desk: Desk, tree: Mapping, path: str) -> OldLayer | None:
-    """Return a layer of which the person has guesses with shares."""
-    before = len(desk.findings)
-    guesses = desk.weighted(tree, path, "film", 1.0)
-    total = sum(weight for _, weight in guesses)
-    if len(desk.findings) > before:
-        return None
-    if not guesses:
-        desk.say(
-            "no-value",
-            tree.line,
-            path,
-            "no guess stands here",
-            'write "unknown", or e.g. {shellac: 0.7, nitro lacquer: 0.3}',
-        )
-        return None
-    if abs(total - 1.0) > 0.011:
-        what = f"the guesses add up to {total * 100:.0f} %"
-        desk.say("shares", tree.line, path, what, "make them add up to 100 %")
-        return None
-    kinds = {_kind(desk, film) for film, _ in guesses}
-    exact = tuple((film, weight / total) for film, weight in guesses)
-    return OldLayer(guesses=exact, kind=kinds.pop() if len(kinds) == 1 else "unknown", coats=UNSAID_COATS)
-
-
-def _full_layer(desk: Desk, tree: Mapping, path: str) -> OldLayer | None:
-    """Return a layer with coats and thickness."""
-    finish, coats, um = None, UNSAID_COATS, None
-    for entry in tree.entries:
-        below = f"{path}/{entry.key}"
-        match plain(entry.key):
-            case "finish":
-                finish = _layer(desk, entry.value, below)
-            case "coats":
-                coats = desk.amount(entry.value, below, count) or UNSAID_COATS
-            case "thickness":
-                um = desk.amount(entry.value, below, film_um)
-            case _:
-                desk.unknown_key(entry, below, LAYER_KEYS)
-    if tree.get("finish") is None:
-        desk.say(
-            "no-value",
-            tree.line,
-            path,
-            "this layer does not say what it is",
-            'add "finish: unknown" or a class',
-        )
-    if finish is None:
-        return None
-    return OldLayer(
-        guesses=finish.guesses, kind=finish.kind, coats=coats, um=None if um is None else round(um)
-    )
 
 
 def read_look(desk: Desk, tree: Tree, path: str, said: Said) -> tuple[Look, ...] | None:
@@ -389,6 +276,33 @@ def _lead(desk: Desk, tree: Tree, path: str, said: Said) -> None:
             said.lead_chance, said.lead_unknown = desk.amount(tree, path, share), False
 
 
+def _coats(desk: Desk, tree: Tree, path: str, said: Said) -> int | None:
+    said.coats_at = (tree.line, path)
+    return desk.amount(tree, path, count)
+
+
+def _sheen(desk: Desk, tree: Tree, path: str, said: Said) -> str | None:
+    said.sheen_at = (tree.line, path)
+    return desk.choice(tree, path, SHEENS, "sheen")
+
+
+def check_sheen(desk: Desk, said: Said) -> None:
+    """
+    Say where a look names another sheen than the sheen beside it.
+
+    Parameters
+    ----------
+    desk
+        Desk of the file.
+    said
+        What was said in one place of the file.
+    """
+    if said.looks and said.sheen and said.sheen_at and said.looks[0].sheen not in {"", said.sheen}:
+        line, path = said.sheen_at
+        what = f'the look already says "{said.looks[0].sheen}"'
+        desk.say("said-twice", line, path, what, "keep one of the two")
+
+
 def _percent(desk: Desk, tree: Tree, path: str) -> int | None:
     value = desk.amount(tree, path, share)
     return None if value is None else round(value * 100)
@@ -405,7 +319,7 @@ _READERS: Final[dict[str, tuple[str, _Read]]] = {
     "build": ("build", lambda d, t, p, _: d.word(t, p, "build")),
     "veneer": ("veneer_um", lambda d, t, p, _: _microns(d, t, p)),
     "old finish": ("layers", lambda d, t, p, _: read_old_finish(d, t, p)),
-    "old coats": ("coats", lambda d, t, p, _: d.amount(t, p, count)),
+    "old coats": ("coats", _coats),
     "soundness": ("soundness", lambda d, t, p, _: d.choice(t, p, SOUNDNESS, "state of a finish")),
     "worn": ("worn_pct", lambda d, t, p, _: _percent(d, t, p)),
     "contamination": ("contamination", lambda d, t, p, _: _contamination(d, t, p)),
@@ -413,7 +327,7 @@ _READERS: Final[dict[str, tuple[str, _Read]]] = {
     "damage": ("damage", lambda d, t, p, _: _words(d, t, p, "damage")),
     "tests": ("tested", lambda d, t, p, _: _read_tests(d, t, p)),
     "look": ("looks", read_look),
-    "sheen": ("sheen", lambda d, t, p, _: d.choice(t, p, SHEENS, "sheen")),
+    "sheen": ("sheen", _sheen),
     "use": ("use", lambda d, t, p, _: d.choice(t, p, USES, "use")),
     "value": ("value", lambda d, t, p, _: d.choice(t, p, VALUES, "value")),
     "worth keeping": ("keep_reason", lambda d, t, p, _: d.text(t, p)),

@@ -19,9 +19,9 @@ from refettle.files.amounts import (
     time_h,
     volume_l,
 )
-from refettle.files.fields import Desk, nearest, plain
+from refettle.files.fields import Desk, nearest
 from refettle.files.own_steps import AIR_KEYS, METHODS, read_air
-from refettle.files.yaml_tree import Entry, Listing, Tree, read_tree
+from refettle.files.yaml_tree import Entry, Listing, Tree, plain, read_tree
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import Property
 

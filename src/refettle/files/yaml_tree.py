@@ -20,6 +20,23 @@ DEEPEST: Final = 12
 LARGEST: Final = 500_000
 
 
+def plain(word: str) -> str:
+    """
+    Return a word in small letters with single spaces.
+
+    Parameters
+    ----------
+    word
+        Anything a person wrote.
+
+    Returns
+    -------
+    str
+        The word as it is compared.
+    """
+    return " ".join(word.lower().replace("_", " ").split())
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Text:
     """
@@ -91,8 +108,8 @@ class Mapping:
     entries: tuple[Entry, ...]
 
     def get(self, key: str) -> Entry | None:
-        """Return the entry of a key, or None."""
-        return next((entry for entry in self.entries if entry.key == key), None)
+        """Return the entry of a key, or None; capitals do not matter."""
+        return next((entry for entry in self.entries if plain(entry.key) == plain(key)), None)
 
 
 Tree = Text | Listing | Mapping
@@ -192,6 +209,8 @@ class _Builder:
             place.key = self._key(tree)
         else:
             key, place.key = place.key, None
+            if isinstance(tree, Text) and not tree.value:
+                tree = Text(line=key.line, value="")  # the library puts an empty value on the next line
             self._add_entry(place, Entry(line=key.line, key=key.value, value=tree))
 
     def _key(self, tree: Tree) -> Text:
@@ -206,7 +225,7 @@ class _Builder:
         return Text(line=tree.line, value=" ".join(tree.value.split()))
 
     def _add_entry(self, place: _Open, entry: Entry) -> None:
-        before = next((old for old in place.children if old.key == entry.key), None)
+        before = next((old for old in place.children if plain(old.key) == plain(entry.key)), None)
         if entry.key == "<<":
             self.say(
                 "reference", entry.line, '"<<" merges another entry into this one', "write the entries out"
