@@ -7,19 +7,27 @@ import pytest
 from tests.fakes import small_knowledge
 
 from refettle.domain.piece import LOOKS, ORIENTATIONS, RELIEFS, SHEENS, SOUNDNESS, USES, VALUES
-from refettle.files import form_entries, old_finish, own_steps, piece_file, surface_fields, workshop_file
+from refettle.files import (
+    air_entries,
+    form_entries,
+    old_finish,
+    own_steps,
+    piece_file,
+    surface_fields,
+    workshop_file,
+)
 
 DOCS = Path(__file__).parents[2] / "docs" / "reference"
 PIECE_WORDS = {
     *piece_file.PIECE_KEYS, *form_entries.SIZE_KEYS, *piece_file.CONSTRAINTS, *form_entries.parameter_keys(),
     *surface_fields.SURFACE_KEYS, *surface_fields.PLACE_KEYS, *old_finish.LAYER_KEYS,
-    *surface_fields.LOOK_KEYS, *own_steps.STEP_KEYS, *own_steps.AIR_KEYS, *own_steps.VERB_WORDS,
+    *surface_fields.LOOK_KEYS, *own_steps.STEP_KEYS, *air_entries.AIR_KEYS, *own_steps.VERB_WORDS,
     *own_steps.METHODS, *own_steps.FILMS, *own_steps.MARKS, *own_steps.EXPOSURES, *LOOKS, *SHEENS,
     *SOUNDNESS, *RELIEFS, *ORIENTATIONS, *USES, *VALUES,
 }  # fmt: skip
 WORKSHOP_WORDS = {
     *workshop_file.WORKSHOP_KEYS, *workshop_file.PRODUCT_KEYS, *workshop_file.WORKSHOP_AIR_KEYS,
-    *workshop_file.VENTILATION, *own_steps.AIR_KEYS, *own_steps.METHODS,
+    *workshop_file.VENTILATION, *air_entries.AIR_KEYS, *own_steps.METHODS,
 }  # fmt: skip
 
 

@@ -1,4 +1,5 @@
 """The piece file: what it says, what is assumed, and the full text of every finding."""
+# ruff: noqa: E501 - the full text of a message stands on one line
 
 import pytest
 from tests.fakes import small_knowledge

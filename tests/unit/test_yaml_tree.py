@@ -1,4 +1,5 @@
 """The tree of texts, and what it relies on in the library."""
+# ruff: noqa: E501 - the full text of a message stands on one line
 
 import io
 

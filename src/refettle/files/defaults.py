@@ -164,10 +164,10 @@ def _layers(desk: Desk, place: Place, spoken: Spoken, notes: Notes) -> tuple[Old
             "write {finish: shellac, coats: 3} in the list",
         )
         desk.say("coats-of-layers", line, path, what, do)
-    return tuple(_counted(desk, place, layer, notes) for layer in layers)
+    return tuple(_counted(desk, place, layer, notes, alone=len(layers) == 1) for layer in layers)
 
 
-def _counted(desk: Desk, place: Place, layer: OldLayer, notes: Notes) -> OldLayer:
+def _counted(desk: Desk, place: Place, layer: OldLayer, notes: Notes, *, alone: bool) -> OldLayer:
     """Return a layer with its number of coats."""
     if layer.coats != UNSAID_COATS:
         return layer
@@ -180,7 +180,8 @@ def _counted(desk: Desk, place: Place, layer: OldLayer, notes: Notes) -> OldLaye
             coats = max(1, round(facts.coats))
             why = f"number not said; usual for {desk.knowledge.name('film', likeliest)}"
             because = desk.knowledge.because(f"film:{likeliest}", "coats")
-    notes.add(place.name, "old coats", str(coats), why, because)
+    key, value = ("old coats", str(coats)) if alone else ("old finish", f"{coats} coats of one layer")
+    notes.add(place.name, key, value, why, because)
     return replace(layer, coats=coats)
 
 

@@ -7,7 +7,8 @@ from refettle.domain.air import Air
 from refettle.domain.finding import Where
 from refettle.domain.piece import USES, Assumed
 from refettle.domain.step import COAT_VERBS, VERBS, Step
-from refettle.files.amounts import count, grit, quoted, share, temp_c, time_h
+from refettle.files.air_entries import read_air
+from refettle.files.amounts import count, grit, quoted, time_h
 from refettle.files.fields import Desk, nearest
 from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain
 
@@ -16,7 +17,6 @@ METHODS: Final = ("brush", "wipe", "pad", "roller", "spray", "aerosol")
 FILMS: Final = ("thin", "normal", "heavy")
 MARKS: Final = ("not wiped", "wet", "dry", "steel wool", "covered", "slow thinner", "key", "level", "bare")
 EXPOSURES: Final = ("water", "damp", "heat", "sun", "cold", "contact", "closed")
-AIR_KEYS: Final = ("temperature", "humidity", "sun")
 STEP_KEYS: Final = (
     "coats", "by", "grit", "wait between", "wait after", "film", "air", "how",
     "not wiped", "wet", "dry", "steel wool", "covered", "slow thinner",
@@ -79,47 +79,6 @@ class _Draft:
     grits: tuple[int, ...] = ()
     how: set[str] = field(default_factory=set)
     air: Air | None = None
-
-
-def read_air(desk: Desk, tree: Tree, path: str) -> Air | None:
-    """
-    Return air as it was written.
-
-    Parameters
-    ----------
-    desk
-        Desk of the file.
-    tree
-        Mapping with temperature, humidity and sun.
-    path
-        Path of the entry.
-
-    Returns
-    -------
-    Air | None
-        The air; what was not given stays as in a heated room. None where it cannot be read.
-    """
-    mapping = desk.mapping(tree, path, '"temperature: 12 C" and "humidity: 80 %"')
-    if mapping is None:
-        return None
-    air = Air()
-    temp, rh, sun = air.temp_c, air.rh, air.sun
-    for entry in mapping.entries:
-        below = f"{path}/{entry.key}"
-        match plain(entry.key):
-            case "temperature":
-                temp = _or(desk.amount(entry.value, below, temp_c), temp)
-            case "humidity":
-                rh = _or(desk.amount(entry.value, below, share), rh)
-            case "sun":
-                sun = bool(desk.yes(entry.value, below))
-            case _:
-                desk.unknown_key(entry, below, AIR_KEYS)
-    return Air(temp_c=temp, rh=rh, sun=sun)
-
-
-def _or(value: float | None, other: float) -> float:
-    return other if value is None else value
 
 
 def read_sequence(desk: Desk, tree: Tree, path: str) -> Sequence:

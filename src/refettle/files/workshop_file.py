@@ -8,6 +8,7 @@ from typing import Final
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed, Product, Workshop
+from refettle.files.air_entries import AIR_KEYS, read_air
 from refettle.files.amounts import (
     Unclear,
     film_um,
@@ -20,7 +21,7 @@ from refettle.files.amounts import (
     volume_l,
 )
 from refettle.files.fields import Desk, nearest
-from refettle.files.own_steps import AIR_KEYS, METHODS, read_air
+from refettle.files.own_steps import METHODS
 from refettle.files.yaml_tree import Entry, Listing, Tree, plain, read_tree
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import Property
