@@ -24,6 +24,7 @@ from refettle.planning.start import Start
 
 MAX_EXPANSIONS = 2500
 _MISSED_M2 = 90.0
+_REDO_M2 = 120.0
 _NEEDED_WEIGHT = 0.6
 
 Charged = tuple[tuple[str, float], ...]
@@ -215,6 +216,19 @@ class Search:
         bare = self._state(node, 0).bare
         return sum(self.bench.step_cost(step, self.aim, on_bare=bare and i == 0) for i, step in enumerate(run))
 
+    def cost_of(self, steps: tuple[Step, ...]) -> float:
+        """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""
+        bench = self.bench
+        slots = tuple(bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots)
+        root = _Node(0, slots, tuple(() for _ in slots), None, (), False)
+        made = self._follow(root, steps, 0.0)
+        if made is None:
+            return float("inf")
+        node, cost = made
+        end = self._end(list(node.slots))
+        area = max(bench.surface.area_m2, 0.2)
+        return cost + (end if end is not None else _REDO_M2 * area)
+
     def _ahead(self, root: _Node) -> list[float]:
         """Return a cost that every route still has to pay from each stage on [money]."""
         states = [self._state(root, i) for i in range(len(root.slots))]
@@ -248,7 +262,7 @@ class Search:
         for step in run:
             bare = self._state_of(slots, 0).bare
             cost += self.bench.step_cost(step, self.aim, on_bare=bare)
-            if not removed and _loses_original(step) and not self._state_of(slots, 0).bare:
+            if not removed and loses_original(step) and not self._state_of(slots, 0).bare:
                 cost += VALUE_LOST_M2.get(self.bench.surface.value, 0.0) * self.bench.surface.area_m2
                 removed = True
             for i, (_, z, share) in enumerate(self._slots):
@@ -303,7 +317,7 @@ class Search:
         return cost if flat <= 0 or had >= _NEEDED_WEIGHT * flat else None
 
 
-def _loses_original(step: Step) -> bool:
+def loses_original(step: Step) -> bool:
     """Return whether a step takes off or hides an original surface."""
     return (
         step.verb in {"strip", "paint"}

@@ -1,0 +1,145 @@
+"""Why each step is there: what would go wrong, or not be had, without it."""
+
+from refettle.domain.plan import Hit, Range, Risk, Route, StepCost
+from refettle.domain.state import State
+from refettle.domain.step import Step
+from refettle.planning.cost import hazard, step_amounts
+from refettle.planning.goal import reached
+from refettle.planning.offers import Menu
+from refettle.planning.replay import Traced, risks_of
+from refettle.planning.search import VALUE_LOST_M2, Bench, Found, loses_original
+
+_LOOK_VERBS = {"paint", "topcoat", "stain", "tone", "glaze", "wax"}
+
+
+def traced_on(bench: Bench, steps: tuple[Step, ...]) -> list[list[tuple[Traced, State]]]:
+    """Return what a sequence meets per world and zone, through the bench's memory."""
+    rows = []
+    for world in bench.begin.worlds:
+        row = []
+        for zone, state in enumerate(world.states):
+            engine = bench.engines[zone]
+            at = engine.state_id(state)
+            met: dict[tuple[str, str], tuple[Hit, int]] = {}
+            for number, step in enumerate(steps, start=1):
+                at, hits = engine.play(at, step)
+                for hit in hits:
+                    key = (hit.fault, hit.cause)
+                    if key not in met or hit.chance > met[key][0].chance:
+                        met[key] = (hit, number)
+            row.append((met, engine.state(at)))
+        rows.append(row)
+    return rows
+
+
+def risks_on(bench: Bench, steps: tuple[Step, ...]) -> tuple[Risk, ...]:
+    """Return the risks of a sequence on a bench, likeliest first."""
+    return risks_of(bench.know, bench.begin, traced_on(bench, steps))
+
+
+def look_had(bench: Bench, menu: Menu, steps: tuple[Step, ...]) -> bool:
+    """Return whether a sequence reaches the look in the heaviest world on its main zone."""
+    state = traced_on(bench, steps)[0][0][1]
+    return reached(bench.know, bench.begin.grounds[0], menu.look, state)
+
+
+def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons: bool = True) -> Route:
+    """Return a found sequence as a route with its amounts, risks and reasons."""
+    steps = tuple(s for s in found.steps if s.verb != "use" and s.what != "cure")
+    risks = risks_on(bench, found.steps)
+    weights = {r.fault: r for r in risks}
+    costs = []
+    bare = bench.begin.worlds[0].states[0].bare
+    at = bench.engines[0].state_id(bench.begin.worlds[0].states[0])
+    for i, step in enumerate(steps):
+        amounts = step_amounts(
+            bench.know, bench.workshop, bench.surface, step, on_bare=bare, recess_share=bench.recess_share()
+        )
+        reason = reason_of(bench, menu, found.steps, i, weights) if with_reasons else ""
+        because = tuple(dict.fromkeys(r for s, p in amounts.reads for r in bench.know.because(s, p)))
+        costs.append(
+            StepCost(
+                step=step,
+                minutes=amounts.minutes,
+                litres=amounts.litres,
+                money=amounts.money,
+                wait_h=amounts.wait_h,
+                because=because or (f"verb:{step.verb}",),
+                reason=reason,
+            )
+        )
+        at, _ = bench.engines[0].play(at, step)
+        bare = bench.engines[0].state(at).bare
+    zero = Range(low=0.0, likely=0.0, high=0.0)
+    lost = any(loses_original(s) for s in steps) and not bench.begin.worlds[0].states[0].bare
+    value_lost = VALUE_LOST_M2.get(bench.surface.value, 0.0) * bench.surface.area_m2 if lost else 0.0
+    minutes = sum((c.minutes for c in costs), start=zero)
+    money = sum((c.money for c in costs), start=zero)
+    elapsed = sum((c.wait_h for c in costs), start=zero)
+    faults = sum(r.chance * bench.harm_of(r.fault) for r in risks)
+    expected = (
+        money.likely
+        + minutes.likely / 60.0 * bench.workshop.hour_worth
+        + elapsed.likely / 24.0 * bench.workshop.day_worth
+        + value_lost
+        + faults
+    )
+    ordered = tuple(sorted(risks, key=lambda r: -hazard(r.chance) * bench.harm_of(r.fault)))
+    return Route(
+        steps=tuple(costs), risks=ordered, cost=found.cost, expected_cost=expected, minutes=minutes, money=money,
+        elapsed_h=elapsed, value_lost=value_lost, aim=aim, look=menu.look.kind,
+    )  # fmt: skip
+
+
+def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now: dict[str, Risk]) -> str:
+    """
+    Return why a step is there.
+
+    Notes
+    -----
+    The route is replayed without it: either the look is no longer reached, or a risk rises; the rise
+    that would cost most is named.
+    """
+    step = steps[index]
+    if step.verb == "wait":
+        return _WAITS.get(step.what, "so that what lies below can carry the next step")
+    without = steps[:index] + steps[index + 1 :]
+    if step.verb in _LOOK_VERBS and not look_had(bench, menu, without):
+        return "makes the look"
+    before = risks_on(bench, without)
+    worst, gain = None, 0.0
+    for risk in before:
+        was = now[risk.fault].chance if risk.fault in now else 0.0
+        rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)
+        if rise > gain and risk.chance > was + 0.02:
+            worst, gain = risk, rise
+    if worst is not None:
+        return f"without it: {bench.know.fault(worst.fault).name}, {odds(worst.chance)} – {worst.why}"
+    if not look_had(bench, menu, without):
+        return "without it the look is not reached"
+    return _PLAIN.get(step.verb, "usual practice")
+
+
+_WAITS = {
+    "safe to wrap": "hard enough for blankets, not yet for hot dishes and wet glasses",
+    "dry out": "remover and water must leave the wood first",
+}
+_PLAIN = {
+    "repair": "mended before any colour goes on", "clean": "so that dirt is not sanded in",
+    "rinse": "takes up what the remover left", "neutralise": "takes up what the remover left",
+    "scrape": "takes off what is loose", "sand": "a clean, even ground", "scuff": "a key for the next coat",
+    "bleach": "takes the mark out of the wood", "revive": "levels the old film with its own solvent",
+    "wax": "a soft sheen and easy renewal", "topcoat": "protects what is below", "seal": "an even, closed ground",
+    "prime": "an even, closed ground",
+}  # fmt: skip
+
+
+def odds(chance: float) -> str:
+    """Return a chance in words."""
+    for limit, words in (
+        (0.03, "hardly"), (0.10, "unlikely"), (0.25, "perhaps one in six"), (0.45, "about one in three"),
+        (0.65, "as likely as not"), (0.85, "likely"),
+    ):  # fmt: skip
+        if chance < limit:
+            return words
+    return "almost certain"
