@@ -1,6 +1,4 @@
-"""
-The changes of steps and air that advice can ask for; the words for them stand in `case_twin_words`.
-"""
+"""The changes of steps and air that advice can ask for; the words for them: `case_twin_words`."""
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field, replace

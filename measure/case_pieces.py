@@ -187,14 +187,14 @@ def _old_finish(
 ) -> tuple[tuple[OldLayer, ...], dict[str, int]]:
     """Return the old layers and what their name tells of the wood below."""
     word = str(item.get("existing_finish"))
+    if word not in table.OLD_FINISHES and word not in table.CLASSES:
+        tags = notes.text("item/existing_finish", word, table.FINISH_WORDS).tags
+        word = tags[0] if tags else "unknown"
     if word in table.OLD_FINISHES:
         rows = table.OLD_FINISHES[word]
-    elif word in table.CLASSES:
+    else:
         cls, verb = table.CLASSES[word]
         rows = (("paint" if verb in {"paint", "prime"} else "clear", f"{cls} 1"),)
-    else:
-        notes.unknown("item/existing_finish", word)
-        rows = table.OLD_FINISHES["unknown"]
     layers = []
     for kind, guesses in rows:
         parts = guesses.split()

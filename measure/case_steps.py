@@ -221,10 +221,15 @@ def _stripping(raw: Raw, place: Place, notes: Notes) -> list[Step]:
     """Return one stripping, with the rinse its text tells of."""
     text = _what(raw)
     reading = notes.text(f"{place.where}/what", text, table.REMOVERS, table.CLEANERS)
-    tags = [tag for tag in reading.tags if tag.lstrip("?") in REMOVERS | {"sand"}]
+    stripping = re.split(r"\b(?:rins|wash|neutrali|flush|hose)", text.lower())[0]
+    tags = [
+        tag for tag in read_text(stripping, table.REMOVERS).tags if tag.lstrip("?") in REMOVERS | {"sand"}
+    ]
     if "skip" in reading.tags:
         return []
     how = frozenset(reading.tags) & WET_MARKS
+    if "light" in how:
+        how |= {"one pass"}
     steps: list[Step] = []
     for remover in _exact_or_likely(tags, REMOVERS | {"sand"}, "strong-solvent"):
         if remover == "sand":
@@ -334,7 +339,9 @@ def air_of(marks: Sequence[str], air: Air) -> Air | None:
 def _event(raw: Raw, place: Place, notes: Notes, verb: str, done: list[Step]) -> None:
     """Add a wait, an exposure or a use; a stated time before it corrects the wait before."""
     reading = notes.text(f"{place.where}/what", _what(raw), table.EVENTS)
-    marks = [tag for tag in reading.tags if tag != "draught"]
+    exact = [tag for tag in reading.tags if not tag.startswith("?")]
+    tags = exact or [tag[1:] for tag in reading.tags]
+    marks = [tag for tag in tags if tag != "draught"]
     stated = raw.get("wait_after_h")
     lasts_h = _hours(stated, reading.lasts_h or (24.0 if verb == "wait" else 0.0))
     if lasts_h >= 8000 and "years" not in marks:
@@ -347,7 +354,7 @@ def _event(raw: Raw, place: Place, notes: Notes, verb: str, done: list[Step]) ->
             what=marks[0] if marks else "",
             how=frozenset(marks),
             wait_after_h=lasts_h,
-            air=air_of(reading.tags, place.air),
+            air=air_of(tags, place.air),
         )
     )
 
