@@ -34,8 +34,6 @@ def sizes(draw: st.DrawFn, form_id: str) -> dict[str, Value]:
     }
     for parameter in FORMS[form_id].parameters[3:]:
         meant = parameter.only_with is None or params.get(parameter.only_with[0]) in parameter.only_with[1]
-        if meant and draw(st.integers(0, 3)) == 0:
-            params[parameter.name] = draw(_value(parameter))
-        elif parameter.kind == "choice" and meant:
+        if (meant and draw(st.integers(0, 3)) == 0) or (parameter.kind == "choice" and meant):
             params[parameter.name] = draw(_value(parameter))
     return params
