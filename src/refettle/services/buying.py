@@ -1,0 +1,78 @@
+"""What to buy: litres per material against the shelf, in tins."""
+
+from math import ceil
+
+from refettle.domain.piece import Workshop
+from refettle.domain.piece_plan import GroupPlan, Purchase
+from refettle.domain.plan import Range
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.cost import price_per_litre
+
+_TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
+_DEAD_L = 0.05
+ZERO = Range(low=0.0, likely=0.0, high=0.0)
+
+
+def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) -> tuple[Purchase, ...]:
+    """
+    Return the materials of a plan with what to buy.
+
+    Notes
+    -----
+    Films: litres of all groups, 0.05 L left in brush and can per material (coatings notes §1.1,
+    common practice), against the shelf; tins rounded up to cover the high estimate's likely half.
+    Cleaners, removers and abrasives are priced by area.
+    """
+    need: dict[str, Range] = {}
+    other: dict[tuple[str, str], Range] = {}
+    for plan in plans:
+        if plan.route is None:
+            continue
+        for cost in plan.route.steps:
+            step = cost.step
+            if step.is_coat:
+                need[step.what] = need.get(step.what, ZERO) + cost.litres
+                continue
+            kind, what = _kind(step.verb, step.what, step.grit)
+            if kind:
+                other[kind, what] = other.get((kind, what), ZERO) + cost.money
+    bought = [_film(know, workshop, cls, amount) for cls, amount in need.items()]
+    for (kind, what), money in other.items():
+        name = f"abrasive P{what}" if kind == "abrasive" else know.name(kind, what)
+        because = know.because(f"{kind}:{what}", "price_m2") if kind != "abrasive" else ()
+        bought.append(
+            Purchase(cls=what, kind=kind, name=name, need_l=ZERO, have_l=0.0, buy=name, money=money, because=because)
+        )
+    return tuple(bought)
+
+
+def _kind(verb: str, what: str, grit: int) -> tuple[str, str]:
+    """Return the kind of material a working step uses up."""
+    if verb in {"clean", "rinse", "neutralise"}:
+        return "cleaner", what
+    if verb == "strip":
+        return "remover", what
+    if verb in {"sand", "scuff", "rub_out"} and grit:
+        return "abrasive", str(grit)
+    return "", ""
+
+
+def _film(know: Knowledge, workshop: Workshop, cls: str, amount: Range) -> Purchase:
+    """Return the purchase of one film class."""
+    have = sum(p.have_l for p in workshop.products if p.cls == cls)
+    need = Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
+    short = 0.5 * (need.likely + need.high) - have
+    because = (*know.because(f"film:{cls}", "wet_um"), *know.because(f"film:{cls}", "price_l"))
+    name = know.film(cls).name
+    if short <= 0:
+        return Purchase(cls=cls, kind="film", name=name, need_l=need, have_l=have, buy="", money=ZERO, because=because)
+    sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
+    fit = [s for s in sizes if s >= short]
+    size = fit[0] if fit else sizes[-1]
+    count = 1 if fit else ceil(short / size)
+    money = count * size * price_per_litre(know, workshop, cls)
+    tins = f"{count} × {size:g} L" if count > 1 else f"{size:g} L"
+    return Purchase(
+        cls=cls, kind="film", name=name, need_l=need, have_l=have, buy=tins,
+        money=Range(low=0.8 * money, likely=money, high=1.3 * money), because=because,
+    )  # fmt: skip

@@ -1,0 +1,216 @@
+"""The first screen: eight lines, most decisive first."""
+
+from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece_plan import GroupPlan, PiecePlan
+from refettle.domain.plan import Range, Risk
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.reasons import odds
+
+_SHORT = {
+    "clean": "wash", "strip": "strip", "sand": "sand", "scuff": "scuff", "stain": "stain", "revive": "revive",
+    "bleach": "bleach", "scrape": "scrape", "repair": "mend", "tone": "tone", "condition": "condition",
+    "sample": "sample",
+}  # fmt: skip
+
+
+def first_screen(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) -> tuple[str, ...]:
+    """
+    Return at most eight lines that say the plan as a finisher would.
+
+    Notes
+    -----
+    Order: what must come before anything; the way; what to watch; mending; what cannot be had or may
+    be left alone; time; what to buy; whether it pays. A line with nothing to say is left out.
+    """
+    lines = [
+        _before(plan),
+        _way(know, plan),
+        _watch(know, plan),
+        _mend(know, plan),
+        _otherwise(know, plan),
+        _time(plan),
+        _buy(plan),
+        _pays(piece, workshop, plan),
+    ]
+    return tuple(line for line in lines if line)
+
+
+def main_group(plan: PiecePlan) -> GroupPlan | None:
+    """Return the group that decides the piece: with a route, not bare, the largest; tops weigh double."""
+    groups = [g for g in plan.groups if g.route is not None and g.look.kind not in {"bare"}]
+    if not groups:
+        return None
+    return max(groups, key=lambda g: g.area_m2 * (2.0 if "top" in g.name else 1.0) * (0.2 if g.look.kind == "keep" else 1.0))
+
+
+def _before(plan: PiecePlan) -> str:
+    """Say what must be known before anything is touched."""
+    needed = [a for _, a in plan.tests if a.needed]
+    paying = [(g, a) for g, a in plan.tests if not a.needed]
+    if needed:
+        text = f"Before anything: {needed[0].why}."
+        if paying:
+            text += f" Then {paying[0][1].why} ({paying[0][0]})."
+        return text
+    if paying:
+        group, advice = paying[0]
+        return f"Test first: {advice.why} ({group}); it saves about {advice.gain:.0f} {plan.currency} for {advice.price:.0f}."
+    return ""
+
+
+def route_short(know: Knowledge, group: GroupPlan) -> str:
+    """Return the way of a group in one line: wash → scuff → blocker → 2 paint."""
+    if group.route is None:
+        return ""
+    words: list[str] = []
+    counts: dict[str, int] = {}
+    for cost in group.route.steps:
+        step = cost.step
+        if step.is_coat and step.verb not in {"stain", "condition", "tone"}:
+            name = know.film(step.what).name
+            counts[name] = counts.get(name, 0) + max(1, step.coats)
+            if words and words[-1] == "scuff" and name in words:
+                words.pop()
+            if name not in words:
+                words.append(name)
+            continue
+        short = _SHORT.get(step.verb)
+        if step.verb in {"stain", "condition", "tone"}:
+            short = know.film(step.what).name
+        if step.verb == "scuff" and "wet" in step.how:
+            short = "scuff wet"
+        if short and (not words or words[-1] != short):
+            words.append(short)
+    return " → ".join(f"{counts[w]} {w}" if counts.get(w, 0) > 1 else w for w in words)
+
+
+def _way(know: Knowledge, plan: PiecePlan) -> str:
+    """Say the way of the main group and how the others differ."""
+    group = main_group(plan)
+    if group is None:
+        return "Nothing here can be finished as asked; see below what can be had."
+    text = f"Do it like this ({group.name}): {route_short(know, group)}."
+    strips = any(c.step.verb == "strip" or "to bare" in c.step.how for c in group.route.steps) if group.route else False
+    old = group.worlds[0][0] != "bare wood"
+    if old and not strips and group.look.kind == "opaque":
+        text += " No stripping needed: the old finish can carry the new."
+    elif old and not strips and group.look.kind in {"natural", "keep"}:
+        text += " The old finish stays."
+    others = [
+        f"{g.name}: {route_short(know, g)}" for g in plan.groups
+        if g.route is not None and g.name != group.name and g.look.kind not in {"bare", "keep"}
+        and route_short(know, g) != route_short(know, group)
+    ]  # fmt: skip
+    if others:
+        text += f" {others[0][0].upper()}{others[0][1:]}."
+        if len(others) > 1:
+            text += f" {len(others) - 1} more ways below."
+    return text
+
+
+def _watch(know: Knowledge, plan: PiecePlan) -> str:
+    """Say the fault that the plan averts at most cost, and the one that stays likeliest."""
+    averted: list[str] = []
+    for group in (main_group(plan), *plan.groups):
+        if group is None or group.route is None:
+            continue
+        for cost in group.route.steps:
+            if cost.reason.startswith("without it: ") and cost.step.verb in {"prime", "seal", "clean", "condition", "rinse", "topcoat"}:
+                text = cost.reason.removeprefix("without it: ")
+                if text not in averted:
+                    averted.append(text)
+    stays: list[tuple[str, Risk]] = [(g, r) for g, r in plan.risks if r.chance >= 0.2]
+    parts = []
+    if averted:
+        parts.append(f"skip no step: {averted[0]}")
+    if stays:
+        group_name, risk = stays[0]
+        parts.append(f"{know.fault(risk.fault).name} stays {odds(risk.chance)} ({group_name}): {risk.why}")
+    return f"Watch: {'; '.join(parts)}." if parts else ""
+
+
+def _mend(know: Knowledge, plan: PiecePlan) -> str:
+    """Say what is mended before colour."""
+    rows: dict[str, float] = {}
+    for group in plan.groups:
+        if group.route is None:
+            continue
+        for cost in group.route.steps:
+            step = cost.step
+            if step.verb == "repair" or step.verb == "bleach":
+                name = know.name("repair", step.what) if know.has("repair", step.what) else f"bleach with {step.what}"
+                rows[name] = rows.get(name, 0.0) + cost.minutes.likely / 60.0
+    if not rows:
+        return ""
+    text = ", ".join(f"{name} ({hours:.1f} h)" for name, hours in rows.items())
+    return f"Mend first: {text}."
+
+
+def _otherwise(know: Knowledge, plan: PiecePlan) -> str:
+    """Say what cannot be had, or that leaving it alone deserves a thought."""
+    for group in plan.groups:
+        if group.impossible is not None:
+            near = group.impossible.nearest[0][1] if group.impossible.nearest else "nothing with these demands"
+            return f"Not to be had ({group.name}): {' and '.join(group.impossible.clash)}. Nearest: {near}."
+    group = main_group(plan)
+    if group is None or group.route is None:
+        return ""
+    hidden = next((r for r in group.route.risks if r.fault == "incomplete-removal" and r.chance > 0.3), None)
+    if hidden is not None:
+        return f"Be warned ({group.name}): {hidden.why}; it will show unless it is picked out or left dark on purpose."
+    if group.leave_alone is not None and group.route.value_lost > 0:
+        spared = group.route.value_lost
+        return (
+            f"Leave it alone? Cleaning and waxing the old finish keeps about {spared:.0f} {plan.currency} of its worth "
+            f"and takes {hours_words(group.leave_alone.minutes)}."
+        )
+    return ""
+
+
+def hours_words(minutes: Range) -> str:
+    """Return hands-on time as a range in hours."""
+    low, high = minutes.low / 60.0, minutes.high / 60.0
+    if high < 1.0:
+        return f"{round(minutes.low / 5) * 5 or 5}–{round(minutes.high / 5) * 5 or 5} min"
+    if high < 4:
+        return f"{low:.1f}–{high:.1f} h"
+    return f"{low:.0f}–{high:.0f} h"
+
+
+def _time(plan: PiecePlan) -> str:
+    """Say hands-on hours, evenings and the days of wrapping and use."""
+    if not plan.days:
+        return ""
+    evenings = len(plan.days)
+    return (
+        f"Hands-on {hours_words(plan.minutes)} over {evenings} evening{'s' if evenings > 1 else ''}; "
+        f"safe to wrap on day {plan.wrap_day}, cured for use on day {plan.cured_day}."
+    )
+
+
+def _buy(plan: PiecePlan) -> str:
+    """Say what to buy and for how much."""
+    tins = [f"{b.name} {b.buy}" for b in plan.buy if b.kind == "film" and b.buy]
+    rest = sorted({b.name for b in plan.buy if b.kind in {"remover"}})
+    have = [b.name for b in plan.buy if b.kind == "film" and not b.buy]
+    if not plan.buy:
+        return ""
+    text = f"Buy: {', '.join([*tins, *rest])}" if tins or rest else "Buy: cleaning and sanding things only"
+    text += f", about {plan.money.low:.0f}–{plan.money.high:.0f} {plan.currency} in all."
+    if have:
+        text += f" On the shelf: {', '.join(have)}."
+    return text
+
+
+def _pays(piece: Piece, workshop: Workshop, plan: PiecePlan) -> str:
+    """Say whether it pays, where prices are given."""
+    worth = plan.worth
+    if worth.per_hour is None or worth.sells_low is None or worth.sells_high is None:
+        return ""
+    paid = f", {worth.paid:.0f} paid" if worth.paid is not None else ""
+    brings = worth.per_hour.likely
+    verdict = "Pays" if brings >= workshop.hour_worth else ("Pays little" if brings > 0 else "Loses money")
+    return (
+        f"{verdict}: sells at {worth.sells_low:.0f}–{worth.sells_high:.0f} {plan.currency}{paid}: likely "
+        f"{worth.per_hour.low:.0f} to {worth.per_hour.high:.0f} an hour, {brings:.0f} at best guess."
+    )

@@ -1,0 +1,333 @@
+"""Plan a piece: every group its route, then what the whole needs."""
+
+from dataclasses import dataclass, replace
+
+from refettle.domain.finding import Finding, Where
+from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece_plan import GroupPlan, PiecePlan, Worth
+from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
+from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.clash import explain_clash
+from refettle.planning.cost import AIMS, BALANCED, Aim
+from refettle.planning.offers import Menu
+from refettle.planning.pool import build_pool, test_price, tests_that_pay
+from refettle.planning.reasons import make_route
+from refettle.planning.search import Bench, Found, Search, setup_hours
+from refettle.planning.start import lead_chance, start
+from refettle.services.buying import ZERO, to_buy
+from refettle.services.cautions import cautions_of
+from refettle.services.days import lay_days
+from refettle.services.grouping import Group, group_surfaces
+from refettle.services.lines import first_screen
+from refettle.services.step_words import step_words
+
+_BETTER = 0.10
+_FREE_LOOKS = ("keep", "natural", "opaque")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """
+    One group on its bench, ready to be asked.
+
+    Attributes
+    ----------
+    group
+        The group.
+    bench
+        Surface, worlds and engines.
+    menu
+        What may be offered for the look aimed at.
+    asked
+        Whether the look was asked for.
+    """
+
+    group: Group
+    bench: Bench
+    menu: Menu
+    asked: bool
+
+    @property
+    def weights(self) -> tuple[float, ...]:
+        """Return the belief per world [1]."""
+        return tuple(w.weight for w in self.bench.begin.worlds)
+
+    def search(self, aim: Aim = BALANCED, menu: Menu | None = None) -> Found:
+        """Return the best route under an aim."""
+        return Search(self.bench, menu or self.menu, self.weights, aim).run()
+
+
+def open_case(
+    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float, look: Look | None = None
+) -> Case:
+    """Return a group laid out for the search; a look that is not asked for is chosen by cost."""
+    wish = look or group.surface.look
+    surface = group.surface if wish is None else replace(group.surface, look=wish)
+    begin = start(know, piece, surface)
+    bench = Bench(know, workshop, surface, begin, setup_share)
+    menu = Menu(know=know, workshop=workshop, surface=surface, look=wish or Look(kind="keep"),
+                constraints=piece.constraints)  # fmt: skip
+    return Case(group=group, bench=bench, menu=menu, asked=wish is not None)
+
+
+def _choose_look(
+    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, setup_share: float
+) -> tuple[Case, Found]:
+    """Return the case and route of the look that costs least, flaws left counted, where none is asked for."""
+    best: tuple[Case, Found] | None = None
+    for kind in _FREE_LOOKS:
+        case = open_case(know, piece, workshop, group, setup_share=setup_share, look=Look(kind=kind))
+        found = case.search()
+        if found.steps and (best is None or found.cost < best[1].cost):
+            best = (replace(case, asked=False), found)
+    if best is None:
+        case = open_case(know, piece, workshop, group, setup_share=setup_share, look=Look(kind="keep"))
+        return replace(case, asked=False), case.search()
+    return best
+
+
+def plan_group(
+    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float, brief: bool = False
+) -> GroupPlan:
+    """
+    Return the plan of one group.
+
+    Parameters
+    ----------
+    know, piece, workshop
+        Facts, piece, place.
+    group
+        The group.
+    setup_share
+        Share of set-up time that the group carries [1].
+    brief
+        Leave out alternatives, tests and reasons.
+
+    Returns
+    -------
+    GroupPlan
+        With a route, or with the reason why there is none.
+    """
+    if group.surface.look is None:
+        case, found = _choose_look(know, piece, workshop, group, setup_share)
+    else:
+        case = open_case(know, piece, workshop, group, setup_share=setup_share)
+        found = case.search()
+    base = GroupPlan(
+        name=group.name, members=group.members, area_m2=group.surface.area_m2, relief=group.surface.relief,
+        look=case.menu.look, asked=case.asked,
+        worlds=tuple((w.label, w.weight) for w in case.bench.begin.worlds), route=None,
+        exact=found.exact, gap=0.0 if found.exact or not found.steps else 1.0 - found.bound / max(found.cost, 1e-9),
+    )  # fmt: skip
+    if not found.steps:
+        return replace(base, impossible=_refusal(case, piece))
+    route = make_route(case.bench, case.menu, found, BALANCED.name, with_reasons=not brief)
+    if brief:
+        return replace(base, route=route)
+    pool = build_pool(case.bench, case.menu, found)
+    tests = (*_needed_tests(know, piece, case, found), *tests_that_pay(case.bench, pool, skip=_UNSEARCHED))
+    return replace(
+        base,
+        route=route,
+        tests=tests,
+        alternatives=_alternatives(case, found, route),
+        leave_alone=_leave_alone(case),
+    )
+
+
+_UNSEARCHED = frozenset({"lead-test"})
+
+
+def _refusal(case: Case, piece: Piece) -> Impossible:
+    """Return the clash as a value with its finding."""
+    clash = explain_clash(case.bench, case.menu)
+    nearest = "; ".join(words for _, words in clash.nearest[:2])
+    where = case.group.surface.where
+    finding = Finding(
+        code="look-out-of-reach",
+        level="warning",
+        where=where if where.file else Where(file=piece.name),
+        what=f"{case.group.name}: {' and '.join(clash.clash)} cannot be had together",
+        do=f"nearest that can be had: {nearest}" if nearest else "change the look or lift a demand",
+        because=clash.because,
+    )
+    return replace(clash, findings=(finding,))
+
+
+def _needed_tests(know: Knowledge, piece: Piece, case: Case, found: Found) -> tuple[TestAdvice, ...]:
+    """Return the tests that safety asks for."""
+    surface = case.group.surface
+    painted = any(know.film(f.cls).opaque for w in case.bench.begin.worlds for f in w.states[0].stack)
+    chance = lead_chance(piece, surface)
+    answered = {t for t, _ in surface.tested}
+    touches = any(s.verb in {"sand", "scuff", "scrape", "strip", "clean"} for s in found.steps)
+    if not painted or chance < 0.03 or "lead-test" in answered or not touches:
+        return ()
+    return (
+        TestAdvice(
+            test="lead-test",
+            gain=0.0,
+            price=test_price(case.bench, "lead-test"),
+            answers=(("yes", chance, "no sanding, no heat; ask someone licensed for lead"),
+                     ("no", 1.0 - chance, "go on as planned, dry sanding allowed")),
+            needed=True,
+            why="cut a notch through all coats where it won't show and test for lead; until then no dry sanding, no heat",
+        ),
+    )  # fmt: skip
+
+
+def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
+    """Return the routes of the other weightings that are at least 10 % better in their name."""
+    kept = []
+    seen = {found.steps}
+    for aim in AIMS[1:]:
+        other = case.search(aim)
+        if not other.steps or other.steps in seen:
+            continue
+        made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)
+        if _measure(case, made, aim.name) <= (1.0 - _BETTER) * _measure(case, route, aim.name):
+            seen.add(other.steps)
+            kept.append(made)
+    return tuple(kept)
+
+
+def _measure(case: Case, route: Route, aim: str) -> float:
+    """Return what an aim counts in a route."""
+    if aim == "cheaper":
+        return route.money.likely
+    if aim == "fewer hours":
+        return route.minutes.likely
+    if aim == "sooner":
+        return route.elapsed_h.likely
+    return sum(r.chance * case.bench.harm_of(r.fault) for r in route.risks)
+
+
+def _leave_alone(case: Case) -> Route | None:
+    """Return the route of keeping the old finish, where there is one to keep."""
+    states = case.bench.begin.worlds[0].states[0]
+    if case.menu.look.kind == "keep" or states.bare:
+        return None
+    surface = replace(case.bench.surface, look=Look(kind="keep"))
+    menu = replace(case.menu, look=Look(kind="keep"), surface=surface)
+    found = case.search(menu=menu)
+    if not found.steps:
+        return None
+    return make_route(case.bench, menu, found, "leave it alone", with_reasons=False)
+
+
+def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool = False) -> PiecePlan:
+    """
+    Return the plan of a piece.
+
+    Parameters
+    ----------
+    piece, workshop
+        As read from their files.
+    know
+        All facts.
+    brief
+        Leave out alternatives, tests and reasons: for measuring the search alone.
+
+    Returns
+    -------
+    PiecePlan
+        Never raises for a piece that was read: an impossible look is an answer.
+    """
+    groups = group_surfaces(piece.surfaces)
+    total = sum(g.surface.area_m2 for g in groups) or 1.0
+    plans = tuple(
+        plan_group(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total), brief=brief)
+        for g in groups
+    )
+    words = {}
+    for plan in plans:
+        if plan.route is not None:
+            for cost in plan.route.steps:
+                for step in (cost.step, *_single_coats(cost.step)):
+                    words[step] = step_words(know, step)
+    days, wrap_day, cured_day = lay_days(know, workshop, plans, words)
+    buy = to_buy(know, workshop, plans)
+    money = sum((b.money for b in buy), start=ZERO)
+    minutes = sum((p.route.minutes for p in plans if p.route is not None), start=_setup(know, plans))
+    lead = {p.name: _lead_of(know, piece, g) for p, g in zip(plans, groups, strict=True)}
+    plan = PiecePlan(
+        piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
+        groups=plans, risks=_risks(plans), tests=_tests(plans), buy=buy, money=money, minutes=minutes, days=days,
+        wrap_day=wrap_day, cured_day=cured_day,
+        cautions=cautions_of(know, piece, workshop, plans, groups, lead),
+        findings=tuple(f for p in plans if p.impossible is not None for f in p.impossible.findings),
+        assumed=(*piece.assumed, *workshop.assumed), worth=_worth(piece, workshop, plans, money, minutes),
+        knowledge_version=know.version,
+    )  # fmt: skip
+    return replace(plan, lines=first_screen(know, piece, workshop, plan))
+
+
+def _single_coats(step: Step) -> tuple[Step, ...]:
+    """Return the coats of a step as the day list lays them."""
+    if not step.is_coat or step.coats < 2:
+        return ()
+    one = replace(step, coats=1, wait_between_h=0.0, wait_after_h=step.wait_between_h)
+    return (one, replace(one, wait_after_h=step.wait_after_h))
+
+
+def _lead_of(know: Knowledge, piece: Piece, group: Group) -> float:
+    """Return the chance of lead on a group [1]; 0 where nothing opaque is on it."""
+    begin = start(know, piece, group.surface)
+    return max(w.states[0].strength("lead") for w in begin.worlds)
+
+
+def _setup(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Range:
+    """Return set-up and clean-up, once per kind of work and material of the piece [min]."""
+    seen: dict[tuple[str, str], float] = {}
+    for plan in plans:
+        if plan.route is None:
+            continue
+        for cost in plan.route.steps:
+            key = (cost.step.verb, cost.step.what)
+            seen[key] = max(seen.get(key, 0.0), 60.0 * setup_hours(know, cost.step))
+    total = sum(seen.values())
+    return Range(low=0.7 * total, likely=total, high=1.5 * total)
+
+
+def _risks(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, Risk], ...]:
+    """Return the risks over all groups, likeliest first."""
+    rows = [(p.name, r) for p in plans if p.route is not None for r in p.route.risks if r.chance >= 0.03]
+    return tuple(sorted(rows, key=lambda row: (-row[1].chance, row[0], row[1].fault)))
+
+
+def _tests(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, TestAdvice], ...]:
+    """Return the tests over all groups, each once, safety first."""
+    rows: dict[str, tuple[str, TestAdvice]] = {}
+    for plan in plans:
+        for advice in plan.tests:
+            if advice.test not in rows or advice.gain > rows[advice.test][1].gain:
+                rows[advice.test] = (plan.name, advice)
+    return tuple(sorted(rows.values(), key=lambda row: (not row[1].needed, -row[1].gain)))
+
+
+def _worth(
+    piece: Piece, workshop: Workshop, plans: tuple[GroupPlan, ...], money: Range, minutes: Range
+) -> Worth:
+    """Return what an hour brings, done as planned and left alone [money/h]."""
+    low, high, paid = piece.sells_low, piece.sells_high, piece.paid
+    per_hour = leave = None
+    if low is not None and high is not None and minutes.likely > 0:
+        cost = paid or 0.0
+        per_hour = Range(
+            low=(low - cost - money.high) / (minutes.high / 60.0),
+            likely=(0.5 * (low + high) - cost - money.likely) / (minutes.likely / 60.0),
+            high=(high - cost - money.low) / (minutes.low / 60.0),
+        )
+    return Worth(paid=paid, sells_low=low, sells_high=high, per_hour=per_hour, leave_per_hour=leave)
+
+
+def bench_of(know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface) -> Case:
+    """Return the case of the group that holds a surface."""
+    groups = group_surfaces(piece.surfaces)
+    total = sum(g.surface.area_m2 for g in groups) or 1.0
+    group = next(g for g in groups if surface.name in g.members)
+    share = max(0.12, group.surface.area_m2 / total)
+    if group.surface.look is None:
+        return _choose_look(know, piece, workshop, group, share)[0]
+    return open_case(know, piece, workshop, group, setup_share=share)
