@@ -101,6 +101,9 @@ def _trial_lines(scored: Mapping[str, object]) -> Iterator[str]:
     for row in twins:
         if not row["holds"]:
             yield f"  {row['case']} {row['defect']}: {row['before']} to {row['after']} by {row['changes']}"
+    if scored["our_plans"] is None:
+        yield "Our own plans: not asked for"
+        return
     plans = [_mapping(row) for row in _list(scored["our_plans"])]
     held = sum(bool(row["holds"]) for row in plans)
     yield f"Our own plan avoids it and brings nothing else: {held} of {len(plans)}"

@@ -18,7 +18,6 @@ import sys
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from hashlib import sha256
-from importlib import import_module
 from pathlib import Path
 
 from case_pieces import Adapted, adapt_case, given_part
@@ -38,9 +37,10 @@ from case_scores import (
     tally,
 )
 from case_trials import OwnPlanResult, TwinResult, own_plan_results, stability, twin_results
-from refettle.domain.piece import Own, Piece, Surface, Workshop
+from refettle.domain.finding import Where
+from refettle.domain.piece import Own, Piece, Workshop
+from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.plan import Risk
-from refettle.domain.step import Step
 
 SCHEMA = "trade_cases"
 SCHEMA_VERSION = 1
@@ -155,6 +155,7 @@ def our_engine() -> Engine:
     """Return the rules and the planner of this tree."""
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - only when scored
     from refettle.services.foresee import foresee_own  # noqa: PLC0415
+    from refettle.services.plan import plan_piece  # noqa: PLC0415
 
     know = load_knowledge()
 
@@ -162,55 +163,37 @@ def our_engine() -> Engine:
         return foresee_own(piece, workshop, know)
 
     def plan(piece: Piece, workshop: Workshop) -> Piece | None:
-        plan_piece = import_module("refettle.services.plan").plan_piece
-        return with_our_plan(piece, plan_piece(piece, workshop, know))
+        return with_our_plan(piece, plan_piece(piece, workshop, know, brief=True))
 
     return Engine(foresee=foresee, plan=plan)
 
 
-def with_our_plan(piece: Piece, planned: object) -> Piece | None:
+def with_our_plan(piece: Piece, planned: PiecePlan) -> Piece | None:
     """
     Return the piece with our plan as what is intended.
-
-    The one place that knows how a plan of a piece is built: adjust it here.
 
     Parameters
     ----------
     piece
         Piece that was planned.
     planned
-        What `plan_piece` gave.
+        Its plan.
 
     Returns
     -------
     Piece | None
-        The piece, or None where some surface got no route.
+        The piece, or None where some group got no route.
     """
     own = []
-    for surface in piece.surfaces:
-        steps = _our_steps(planned, surface)
-        if steps is None:
+    for group in planned.groups:
+        if group.route is None:
             return None
-        own.append(Own(surface=surface.name, steps=steps, where=(surface.where,) * len(steps)))
+        steps = tuple(cost.step for cost in group.route.steps)
+        own += [
+            Own(surface=name, steps=steps, where=(Where(file="our plan"),) * len(steps))
+            for name in group.members
+        ]
     return replace(piece, intend=tuple(own))
-
-
-def _our_steps(planned: object, surface: Surface) -> tuple[Step, ...] | None:
-    """Return our steps for one surface, or None where the look was refused."""
-    surfaces = getattr(planned, "surfaces")  # noqa: B009 - the plan's type is not this module's business
-    found = surfaces[surface.name] if isinstance(surfaces, Mapping) else _named(surfaces, surface.name)
-    route = getattr(found, "route", found)
-    costs = getattr(route, "steps", None)
-    return None if costs is None else tuple(getattr(cost, "step", cost) for cost in costs)
-
-
-def _named(surfaces: Sequence[object], name: str) -> object:
-    """Return the entry of a surface in a list."""
-    for entry in surfaces:
-        members = getattr(entry, "members", (getattr(entry, "name", getattr(entry, "surface", "")),))
-        if name in members:
-            return entry
-    return None
 
 
 def judge(cases: Sequence[Mapping[str, object]], engine: Engine) -> tuple[Verdict, ...]:
@@ -275,7 +258,7 @@ def score(verdicts: Sequence[Verdict], engine: Engine, *, plans: bool = True) ->
         },
         "rules_of_one_case": rules_of_one_case(plain),
         "twins": [_twin_row(result) for result in twin_results(plain, engine)],
-        "our_plans": [_plan_row(result) for result in own_plan_results(plain, engine)] if plans else [],
+        "our_plans": [_plan_row(result) for result in own_plan_results(plain, engine)] if plans else None,
         "unmapped": {
             verdict.truth.case: list(verdict.adapted.unmapped)
             for verdict in verdicts
