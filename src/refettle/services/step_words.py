@@ -1,19 +1,61 @@
-"""Steps in the words one would say at the bench."""
+"""Steps in the words one would say at the bench: every verb as an imperative phrase, no ids."""
+
+from collections.abc import Callable, Mapping
+from typing import Final
 
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 
-_COAT = {"brush": "brush", "wipe": "wipe on", "pad": "pad", "roller": "roll", "spray": "spray", "aerosol": "spray"}
+Phrase = Callable[[Knowledge, Step], str]
+
+_LAY: Final = {
+    "brush": "brush", "wipe": "wipe on", "pad": "pad on", "roller": "roll", "spray": "spray",
+    "aerosol": "spray from the can",
+}  # fmt: skip
+_FILMS: Final = {"thin": "thin", "heavy": "heavy"}
+_AGENTS: Final = {
+    "alkaline-degreaser": "an alkaline degreaser", "alcohol-wipe": "alcohol", "acetone-wipe": "acetone",
+    "thinner-wipe": "lacquer thinner", "water-rinse": "clean water", "mould-wash": "a mould wash",
+    "tack-cloth": "a tack cloth", "damp-cloth": "a damp cloth", "dry-cloth": "a dry cloth",
+    "vacuum": "vacuum cleaner and brush", "strong-solvent": "a strong solvent remover",
+    "dichloromethane": "dichloromethane remover", "mild-remover": "a slow mild remover",
+    "caustic": "caustic lye", "heat-gun": "heat gun and scraper", "card-scraper": "a card scraper", "oxalic-acid": "oxalic acid",
+    "chlorine": "chlorine bleach", "bleach-water": "chlorine bleach and water",
+}  # fmt: skip
+"""Cleaners, removers and bleaches as they stand after "with", where their name alone does not do."""
+_DRY_AGENTS: Final = frozenset({"vacuum", "tack-cloth", "damp-cloth", "dry-cloth"})
+_TESTS: Final = {
+    "spirits-wipe": "Wipe a hidden spot with mineral spirits and see what shows",
+    "alcohol-drop": "Put a drop of alcohol on a hidden spot: does it go soft",
+    "thinner-drop": "Put a drop of lacquer thinner on a hidden spot: does it go soft",
+    "xylene-drop": "Put a drop of xylene on a hidden spot: does it go soft",
+    "tape-pull": "Cut a cross through the film, press tape on it and pull: does the film stay",
+    "lead-test": "Cut a notch through all coats where it won't show and test for lead",
+    "water-drop": "Put a drop of water on it: does it bead",
+    "bleed-patch": "Paint a patch and leave it two days: does colour come through",
+    "crater-patch": "Lay a patch of the clear coat: does it pull into craters",
+    "fingernail": "Press a fingernail into a hidden spot: does it leave a dent",
+}
+_REPAIRS: Final = {"oxalic-acid": "Bleach the ring with oxalic acid and rinse"}
+_WAITS: Final = {
+    "safe to wrap": "Wait until safe to wrap", "dry out": "Let it dry out", "cure": "Wait until it has cured",
+}  # fmt: skip
+_MEETS: Final = {
+    "water": "It gets wet", "damp": "It stands in the damp", "heat": "It gets hot",
+    "sun": "It stands in the sun", "cold": "It stands in the cold", "contact": "Something lies on it",
+    "closed": "Its faces are shut on each other",
+}  # fmt: skip
+_LEFT: Final = frozenset({"", "ordinary use"})
 
 
 def wait_words(hours: float) -> str:
-    """Return a wait in words: ``2 h``, ``overnight``, ``3 days``."""
+    """Return a wait in words: ``2 h``, ``overnight``, ``3 days``; nothing for no wait."""
     if hours <= 0:
         return ""
     if hours < 1:
         return f"{round(hours * 60)} min"
     if hours < 8:
-        return f"{hours:g} h"
+        return f"{round(hours, 1):g} h"
     if hours <= 16:
         return "overnight"
     days = hours / 24.0
@@ -25,65 +67,170 @@ def wait_words(hours: float) -> str:
 
 
 def step_words(know: Knowledge, step: Step) -> str:
-    """Return a step as an imperative phrase."""
-    if step.is_coat:
-        name = know.film(step.what).name
-        coats = f"{step.coats} coats of " if step.coats > 1 else ""
-        thin = "thin " if step.film == "thin" and step.coats == 1 else ""
-        between = f", {wait_words(step.wait_between_h)} between" if step.coats > 1 and step.wait_between_h else ""
-        wipe = ", wipe off the excess" if "wiped" in step.how and step.verb != "wax" else ""
-        on = "wax: rub on and buff" if step.verb == "wax" else _COAT.get(step.method, "lay")
-        text = f"{on} {coats}{'a thin coat of ' if thin else ''}{name}{between}{wipe}"
-        return text[0].upper() + text[1:]
-    return _work_words(know, step)
+    """
+    Return a step as an imperative phrase, without full stop.
+
+    Parameters
+    ----------
+    know
+        Names of classes, agents, tools and repairs.
+    step
+        The step; its waits are not told.
+
+    Returns
+    -------
+    str
+        E.g. ``Scuff P240 by hand, wet, and take up the dust``.
+    """
+    text = PHRASES[step.verb](know, step)
+    return text[:1].upper() + text[1:]
 
 
-def _work_words(know: Knowledge, step: Step) -> str:
-    """Return a step without coats as a phrase."""
-    what = step.what
+def _named(know: Knowledge, step_id: str, *kinds: str) -> str:
+    """Return the name of the first kind that has the id; a tin not known counts as its class."""
+    for kind in kinds:
+        for id_ in (step_id, step_id.partition(".")[0]):
+            if know.has(kind, id_):
+                return know.name(kind, id_)
+    return step_id.replace("-", " ")
+
+
+def _agent(know: Knowledge, step: Step) -> str:
+    """Return a cleaner, remover or bleach as it stands after "with"."""
+    return _AGENTS.get(step.what) or _named(know, step.what, "cleaner", "remover", "repair")
+
+
+def _by(know: Knowledge, step: Step) -> str:
+    """Return with what tool, as it stands behind a verb."""
+    if "steel wool" in step.how or step.method == "steel-wool":
+        return " with steel wool"
+    if step.method in {"", "hand-block"}:
+        return " by hand"
+    name = _named(know, step.method, "tool")
+    return f" with {name}" if name.endswith("s") else f" with a {name}"
+
+
+def _marks(step: Step) -> str:
+    """Return the marks of abrasive work."""
     wet = ", wet" if "wet" in step.how else ""
-    tool = f" with {_with(know, step.method)}" if step.method else ""
-    match step.verb:
-        case "clean" | "rinse" | "neutralise":
-            verb = {"clean": "Wash with", "rinse": "Rinse with", "neutralise": "Neutralise with"}[step.verb]
-            return f"{verb} {know.name('cleaner', what) if know.has('cleaner', what) else what}"
-        case "strip":
-            passes = f", {step.coats} passes" if step.coats > 1 else ""
-            name = know.name("remover", what) if know.has("remover", what) else what
-            return f"Strip with {name}{passes}"
-        case "scrape":
-            if "hollows" in step.how:
-                return "Pick the rest out of the hollows with scraper points"
-            return "Scrape off what is loose" if "loose" in step.how else f"Scrape{tool}"
-        case "sand":
-            if "to bare" in step.how:
-                return f"Sand to bare wood from P{step.grit}{tool}"
-            raise_ = ", damp it, let it dry and cut the raised grain" if "raise" in step.how else ""
-            through = f"Sand through the grits to P{step.grit}" if "sequence" in step.how else f"Sand P{step.grit}"
-            return f"{through}{tool}{wet}{raise_}, take up the dust"
-        case "scuff":
-            return f"Scuff P{step.grit}{tool}{wet}, take up the dust"
-        case "repair":
-            return (know.name("repair", what) if know.has("repair", what) else f"mend {what}").capitalize()
-        case "bleach":
-            return f"Bleach with {what.replace('-', ' ')}"
-        case "wait":
-            return {"safe to wrap": "Leave until safe to wrap", "dry out": "Let it dry out"}.get(what, "Wait")
-        case "revive":
-            return "Soften and level the old film with a pad of alcohol"
-        case "sample":
-            return "Make a sample on a hidden place and look at it by day and by lamp"
-        case "test":
-            return f"Test: {know.name('test', what)}"
-        case "take_off":
-            return "Take off hardware, bag and number it; drawers and doors out"
-        case "refit":
-            return "Refit hardware"
-        case _:
-            return step.verb.replace("_", " ").capitalize()
+    cut = ", damp it, let it dry and cut the raised grain" if "raise" in step.how else ""
+    dust = " and take up the dust" if "clean dust" in step.how else ""
+    return f"{wet}{cut}{',' if dust and (wet or cut) else ''}{dust}"
 
 
-def _with(know: Knowledge, method: str) -> str:
-    """Return a tool with its article."""
-    name = know.name("tool", method) if know.has("tool", method) else method
-    return name if name.endswith("s") else f"a {name}"
+def _coats(know: Knowledge, step: Step) -> str:
+    """Return number, thickness and name of coats: ``2 thin coats of paste wax``."""
+    film = _FILMS.get(step.film, "")
+    name = _named(know, step.what, "film")
+    if step.coats > 1:
+        return " ".join(word for word in (str(step.coats), film, "coats of", name) if word)
+    return " ".join(word for word in ("a", film, "coat of", name) if word)
+
+
+def _coat(know: Knowledge, step: Step) -> str:
+    """Return the laying of coats."""
+    text = f"{_LAY.get(step.method, 'lay')} {_coats(know, step)}"
+    if "covered" in step.how:
+        text += ", covered"
+    if "slow thinner" in step.how:
+        text += " with slow thinner"
+    if "not wiped" in step.how:
+        return f"{text} and leave it unwiped"
+    return f"{text} and wipe off the excess" if "wiped" in step.how and step.verb != "wax" else text
+
+
+def _film_for(purpose: str) -> Phrase:
+    """Return the laying of coats with what they are for."""
+    return lambda know, step: f"{_coat(know, step)}{purpose}"
+
+
+def _clean(know: Knowledge, step: Step) -> str:
+    """Return a cleaning: wet agents wash, solvents and cloths wipe."""
+    if step.what == "vacuum":
+        return "take the dust off with vacuum cleaner and brush"
+    solvent = know.has("cleaner", step.what) and know.cleaner(step.what).water_share < 0.3
+    return f"{'wipe' if solvent or step.what in _DRY_AGENTS else 'wash'} with {_agent(know, step)}"
+
+
+def _strip(know: Knowledge, step: Step) -> str:
+    """Return a stripping with its passes."""
+    passes = f", {step.coats} passes" if step.coats > 1 else ""
+    covered = ", covered while it works" if "covered" in step.how else ""
+    return f"strip with {_agent(know, step)}{passes}{covered}"
+
+
+def _scrape(know: Knowledge, step: Step) -> str:
+    """Return a scraping."""
+    if "hollows" in step.how:
+        return "pick the rest out of the hollows with scraper points"
+    if "loose" in step.how:
+        return "scrape off what is loose"
+    tool = f" with {_agent(know, step)}" if step.what else _by(know, step) if step.method else ""
+    return f"scrape dry{tool}"
+
+
+def _sand(know: Knowledge, step: Step) -> str:
+    """Return a sanding: to bare wood, through the grits, or one grit."""
+    if "to bare" in step.how:
+        return f"sand to bare wood with P{step.grit}{_by(know, step)}{_marks(step)}"
+    through = "sand through the grits to" if "sequence" in step.how else "sand"
+    grit = f" P{step.grit}" if step.grit else ""
+    return f"{through}{grit}{_by(know, step)}{_marks(step)}"
+
+
+def _rub(word: str) -> Phrase:
+    """Return work that dulls or polishes a film."""
+
+    def words(know: Knowledge, step: Step) -> str:
+        grit = f" P{step.grit}" if step.grit else ""
+        return f"{word}{grit}{_by(know, step)}{_marks(step)}"
+
+    return words
+
+
+def _repair(know: Knowledge, step: Step) -> str:
+    """Return a mending; a damage where the person named one."""
+    if know.has("repair", step.what):
+        return _REPAIRS.get(step.what, know.name("repair", step.what))
+    return f"mend: {_named(know, step.what, 'damage')}"
+
+
+def _free(words: str, usual: str = "") -> Phrase:
+    """Return a phrase that takes the person's own word for what, or the usual one."""
+    return lambda _know, step: f"{words} {step.what or usual}".strip()
+
+
+PHRASES: Final[Mapping[str, Phrase]] = {
+    "test": lambda know, step: _TESTS.get(step.what) or f"test: {_named(know, step.what, 'test')}",
+    "take_off": _free("take off", "hardware, bag and number it; drawers and doors out"),
+    "refit": _free("refit", "the hardware"),
+    "clean": _clean,
+    "repair": _repair,
+    "strip": _strip,
+    "scrape": _scrape,
+    "rinse": lambda know, step: f"rinse with {_agent(know, step)}",
+    "neutralise": lambda know, step: f"neutralise with {_agent(know, step)}",
+    "bleach": lambda know, step: f"bleach with {_agent(know, step)}",
+    "sand": _sand,
+    "scuff": _rub("scuff"),
+    "raise_grain": lambda _know, _step: "raise the grain: wet it, let it dry, cut off the fur",
+    "mask": _free("mask", "what must stay clean"),
+    "sample": lambda _know, _step: "make a sample on a hidden place and look at it by day and by lamp",
+    "rub_out": _rub("rub out"),
+    "revive": lambda know, step: f"soften and level the old film with a pad of {_agent(know, step)}",
+    "air": lambda _know, step: f"let it air{': ' + step.what if step.what else ''}",
+    "wait": lambda _know, step: _WAITS.get(step.what, "wait"),
+    "expose": lambda _know, step: _MEETS.get(step.what, f"it meets {step.what}"),
+    "use": lambda _know, step: "put it to use" + ("" if step.what in _LEFT else f" ({step.what})"),
+    "condition": _coat,
+    "stain": _coat,
+    "glaze": _film_for(" and wipe it into the hollows"),
+    "tone": _coat,
+    "fill_pores": lambda know, step: f"fill the pores with {_named(know, step.what, 'film')}",
+    "prime": _coat,
+    "seal": _film_for(" to seal"),
+    "paint": _coat,
+    "topcoat": _coat,
+    "wax": _film_for(" and buff"),
+}
+"""The phrase of every verb."""
