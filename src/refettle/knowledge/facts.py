@@ -153,6 +153,7 @@ class ContaminantFacts:
     slows_cure: float
     rejects_colour: float
     shows: float
+    comes_out: float
     smells: float
     mould: float
     sanding_spreads: bool

@@ -237,7 +237,8 @@ def _after_strip(
     soiled = max(state.soiled("silicone"), 0.35 * state.soiled("polish"))
     if soiled and was_film:
         deep = max(round(45 * soiled), round(100 * state.strength("silicone-deep")))
-    soil = {name: 100 for name in leaves}
+    slow = acts_by in {"mild", "caustic"}
+    soil = dict.fromkeys(leaves, 100 if slow else 55)
     if not state.bare:
         soil["loose-film"] = 40
     state = replace(state, on_top=tuple(sorted(soil.items())), coarse=0)

@@ -10,6 +10,8 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.engine import play
 from refettle.planning.start import Start
 
+_SMALL_SHARE = 0.1
+
 Traced = dict[tuple[str, str], tuple[Hit, int]]
 """Per fault and cause: the strongest hit and the number of its step, from 1."""
 
@@ -68,14 +70,15 @@ def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, Stat
     Notes
     -----
     Independent causes of one fault combine by noisy-or within a world and zone; the chance that a
-    fault shows on the surface is that of its worst zone; worlds are weighed by belief.
+    fault shows on the surface is that of its worst zone, one of less than a tenth of the area counting
+    by its share; worlds are weighed by belief.
     """
     chances: dict[str, dict[str, float]] = {}
     strongest: dict[str, tuple[Hit, int]] = {}
     rules: dict[str, dict[str, float]] = {}
     reads: dict[str, dict[tuple[str, str], None]] = {}
     for world, row in zip(begin.worlds, traced, strict=True):
-        for met, _ in row:
+        for (met, _), part in zip(row, begin.shares, strict=True):
             missed: dict[str, float] = {}
             for (fault, _), (hit, number) in met.items():
                 missed[fault] = missed.get(fault, 1.0) * (1.0 - hit.chance)
@@ -85,7 +88,8 @@ def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, Stat
                 reads.setdefault(fault, {}).update(dict.fromkeys(hit.reads))
             for fault, share in missed.items():
                 per = chances.setdefault(fault, {})
-                per[world.label] = max(per.get(world.label, 0.0), 1.0 - share)
+                shown = (1.0 - share) * min(1.0, part / _SMALL_SHARE)
+                per[world.label] = max(per.get(world.label, 0.0), shown)
     found = []
     for fault, per in chances.items():
         chance = sum(w.weight * per.get(w.label, 0.0) for w in begin.worlds)

@@ -41,6 +41,8 @@ def smooth_ground(sit: Situation) -> Cause | None:
     if new is None or below is None or new.dry_um <= 0 or new.family == "wax" or _melts_in(sit):
         return None
     facts = sit.know.film(below.cls)
+    if new.needs_bare and facts.needs_bare:
+        return None
     hold = facts.holds_keyed if sit.keyed else facts.holds_smooth
     if not sit.keyed and _within_window(sit):
         same = facts.id == new.id or facts.carrier == new.carrier
@@ -73,7 +75,7 @@ def dirt_between(sit: Situation) -> Cause | None:
     reads = []
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
-        loss = facts.spoils_bond * (percent / 100.0) ** 0.7
+        loss = facts.spoils_bond * (percent / 100.0) ** 0.9
         if new.tolerates_dirt > 0:
             loss *= 1.0 - new.tolerates_dirt
         elif new.family == "wax" or new.dry_um <= 0:
@@ -126,7 +128,7 @@ def unripe_below(sit: Situation) -> Cause | None:
         return None
     same = facts.id == new.id
     return Cause(
-        chance=lack * (0.45 if same else 0.7),
+        chance=lack * (0.35 if facts.family == "evaporative" else 0.45 if same else 0.7),
         why=f"{facts.name} was not dry enough under {new.name}",
         reads=((film_key(below.cls), "recoat_from_h"),),
     )

@@ -56,6 +56,8 @@ def laps_show(sit: Situation) -> Cause | None:
     rough = 0.3 if "over-brushed" in sit.step.how else 0.0
     body = (1.0 - new.levels) * fast
     heavy = 1.25 if sit.step.film == "heavy" else 1.0
+    if "prime" in new.role and new.opaque:
+        heavy *= 0.5
     return Cause(
         chance=big * heavy * (base + 0.55 * body + hot * (0.4 + 0.6 * fast) + rough),
         why=f"{new.name} sets before brush marks and overlaps can flow out",

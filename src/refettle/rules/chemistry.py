@@ -37,7 +37,7 @@ def iron_meets_tannin(sit: Situation) -> Cause | None:
     if water <= 0.05 or steel <= 0 or tannin <= 0:
         return None
     through = shared_film_barrier(sit.know, sit.before, "blocks_tannin", 0.6)
-    film = sum(f.um for f in sit.before.stack)
+    film = sum(f.um for f in sit.before.stack if not sit.know.film(f.cls).needs_bare)
     through *= 1.0 - 0.8 * ramp(film, 25, 120)
     return Cause(
         chance=1.1 * tannin * (steel**0.6) * ramp(water, 0.0, 0.3) * through,
@@ -104,11 +104,11 @@ def residue_comes_out(sit: Situation) -> Cause | None:
     whole, worst, worst_name, reads = 1.0, 0.0, "", []
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
-        if facts.shows <= 0 or name in {"iron-dust", "mould", "sanding-dust", "glue"}:
+        if facts.comes_out <= 0:
             continue
-        chance = facts.shows * (percent / 100.0) ** 0.6
+        chance = facts.comes_out * (percent / 100.0) ** 0.8
         whole *= 1.0 - min(0.98, chance)
-        reads.append((f"contaminant:{name}", "shows"))
+        reads.append((f"contaminant:{name}", "comes_out"))
         if chance > worst:
             worst, worst_name = chance, facts.name
     if worst <= 0:

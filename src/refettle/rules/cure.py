@@ -64,7 +64,7 @@ def colour_on_sealed_ground(sit: Situation) -> Cause | None:
     new, below = sit.new, sit.below
     if new is None or below is None or below.um < 8 or not (new.needs_bare and new.wiped_off):
         return None
-    if new.carrier not in {"spirits", "none"} or below.patchy > 60:
+    if new.carrier not in {"spirits", "none"} or below.patchy > 60 or sit.know.film(below.cls).needs_bare:
         return None
     return Cause(
         chance=0.32 if sit.step.method in {"wipe", "pad"} else 0.42,

@@ -25,10 +25,10 @@ def marks_on_film(sit: Situation) -> Cause | None:
     facts = sit.know.film(body.cls)
     porous = 0.5 * facts.porous
     thin = 0.25 * ramp(body.um, 25, 5)
-    water = need * min(1.0, (1.0 - facts.resist_water) + porous + thin)
-    warm = heat * (1.0 - facts.resist_heat)
+    water = need * ramp((1.0 - facts.resist_water) + porous + thin, 0.2, 0.9)
+    warm = heat * ramp(1.0 - facts.resist_heat, 0.2, 0.95)
     young = 0.5 * need * (1.0 - cure_share(sit.know, body)) if not body.old else 0.0
-    worn = need * 0.5 * (1.0 - facts.resist_wear)
+    worn = need * 0.5 * ramp(1.0 - facts.resist_wear, 0.2, 0.95)
     chance = 1.0 - (1.0 - 0.8 * water) * (1.0 - 0.6 * warm) * (1.0 - young) * (1.0 - 0.5 * worn)
     return Cause(
         chance=chance,

@@ -97,11 +97,11 @@ def heat_loosens_veneer(sit: Situation) -> Cause | None:
     build = sit.know.build_of(sit.ground.build)
     if not sit.step.how & {"sun", "heat", "hot-dish"} or build.heat_weak <= 0:
         return None
-    dark = 0.3 * ramp(sit.ground.wish_depth, 50, 90)
+    dark = 0.4 * ramp(sit.ground.wish_depth, 50, 90)
     top = sit.before.top
     fresh_water = 0.0
     if top is not None and not top.old and sit.know.film(top.cls).carrier == "water":
-        fresh_water = 0.3 * ramp(top.ripe, 600, 60)
+        fresh_water = 0.5 * ramp(top.ripe, 600, 60)
     hot = 0.15 * ramp(sit.air.temp_c, 26, 36)
     dish = 0.1 if "hot-dish" in sit.step.how else 0.0
     return Cause(
