@@ -7,7 +7,7 @@ whole numbers, so that equal states compare equal.
 
 from dataclasses import dataclass, field, replace
 
-AGED = 9999
+AGED = 99_999
 """Ripeness [%] of a film that has had years."""
 
 

@@ -140,7 +140,7 @@ def colour_film_below(sit: Situation) -> Cause | None:
     if below is None or new is None or below.old or new.dry_um <= 0 or new.grip >= 0.85:
         return None
     facts = sit.know.film(below.cls)
-    if not facts.wiped_off or facts.dry_um <= 3 or facts.family == "oxidative":
+    if not facts.wiped_off or new.wiped_off or facts.dry_um <= 3 or facts.family == "oxidative":
         return None
     cold = ramp(sit.air.temp_c, 19.0, 12.0)
     chance = 0.12 + 0.25 * cold + 0.08 * max(0, below.coats - 1)
@@ -186,7 +186,7 @@ def nothing_to_soak_into(sit: Situation) -> Cause | None:
     if new is None or not new.needs_absorbent or below is None or below.um <= 0:
         return None
     facts = sit.know.film(below.cls)
-    closed = 1.0 - facts.porous
+    closed = ramp(facts.porous, 0.85, 0.0)
     return Cause(
         chance=(0.4 if sit.keyed else 0.62) * closed,
         why=f"{new.name} needs an absorbent ground; {facts.name} is closed",

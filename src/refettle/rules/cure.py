@@ -9,7 +9,7 @@ _SIGNS = ("sticky hours after it should be dry", "a fingernail dents it days lat
 def wood_stops_cure(sit: Situation) -> Cause | None:
     """Judge extractives that take up the oxygen an oil film needs."""
     new = sit.new
-    strength = sit.before.strength("antioxidants")
+    strength = ramp(sit.before.strength("antioxidants"), 0.1, 0.9)
     if new is None or strength <= 0 or new.cure_oxidative <= 0:
         return None
     through = shared_film_barrier(sit.know, sit.before, "blocks_oils", 0.5)

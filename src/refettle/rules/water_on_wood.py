@@ -72,10 +72,15 @@ def _work_water(sit: Situation) -> float:
     return amount
 
 
+def _faced(sit: Situation) -> bool:
+    """Return whether there is a glued face that can let go."""
+    return sit.ground.veneer_um > 0 or sit.know.build_of(sit.ground.build).veneer_um > 0
+
+
 def work_loosens_veneer(sit: Situation) -> Cause | None:
     """Judge water, remover or heat on glued faces."""
     build = sit.know.build_of(sit.ground.build)
-    if build.water_weak <= 0 and build.heat_weak <= 0:
+    if not _faced(sit):
         return None
     step = sit.step
     wet = _work_water(sit)
@@ -95,7 +100,7 @@ def work_loosens_veneer(sit: Situation) -> Cause | None:
 def heat_loosens_veneer(sit: Situation) -> Cause | None:
     """Judge sun and heat on a veneered face, worse when dark or freshly wetted."""
     build = sit.know.build_of(sit.ground.build)
-    if not sit.step.how & {"sun", "heat", "hot-dish"} or build.heat_weak <= 0:
+    if not sit.step.how & {"sun", "heat", "hot-dish"} or not _faced(sit):
         return None
     dark = 0.4 * ramp(sit.ground.wish_depth, 50, 90)
     top = sit.before.top
@@ -115,7 +120,7 @@ def coat_wets_veneer(sit: Situation) -> Cause | None:
     """Judge wet waterborne coats on thin or poorly glued veneer."""
     new = sit.new
     build = sit.know.build_of(sit.ground.build)
-    if new is None or new.water_share < 0.3 or not sit.over_bare or build.water_weak <= 0:
+    if new is None or new.water_share < 0.3 or not sit.over_bare or not _faced(sit):
         return None
     heavy = 2.0 if sit.step.film == "heavy" else 1.0
     loose = 2.0 if "lifted-veneer" in sit.before.damage else 1.0
