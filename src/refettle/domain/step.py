@@ -10,7 +10,7 @@ COAT_VERBS = frozenset(
 VERBS = COAT_VERBS | frozenset(
     {
         "test", "take_off", "refit", "clean", "repair", "strip", "scrape", "rinse", "neutralise", "bleach",
-        "sand", "scuff", "raise_grain", "mask", "sample", "rub_out", "revive", "air", "wait", "expose", "use",
+        "sand", "scuff", "raise_grain", "mask", "sample", "rub_out", "revive", "air", "climate", "wait", "expose", "use",
     }
 )  # fmt: skip
 

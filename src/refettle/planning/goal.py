@@ -57,7 +57,8 @@ def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) ->
     if look.kind == "natural":
         if state.colour in {"stained", "dyed"}:
             return False
-        return wish is None or state.depth <= wish + 18
+        own = round(100 * (1.0 - know.wood(ground.wood).lightness))
+        return wish is None or state.depth <= max(wish, own) + 12
     if look.kind == "stained":
         return wish is None or state.depth >= wish - 15
     if look.kind == "oiled":

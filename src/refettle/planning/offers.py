@@ -1,7 +1,7 @@
 """What may be done next: the offers of each stage of a route, as short runs of steps."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil, log
 
 from refettle.domain.air import Air
@@ -63,8 +63,23 @@ class Menu:
 
     @property
     def air(self) -> Air:
-        """Return the planning air."""
-        return self.workshop.air_likely
+        """Return the planning air, warmed or dried where nothing would dry in it."""
+        return self.made_air or self.workshop.air_likely
+
+    @property
+    def made_air(self) -> Air | None:
+        """
+        Return the air that must be made for coats, or None where the workshop's own will do.
+
+        Notes
+        -----
+        Below 12 °C or above 75 % humidity most coats fail [coatings-R7, coatings-R48]: the room is
+        warmed to 18 °C or the piece moved, and dried to 55 %.
+        """
+        own = self.workshop.air_likely
+        if own.temp_c >= 12.0 and own.rh <= 0.75 and own.temp_c <= 33.0:
+            return None
+        return Air(temp_c=min(24.0, max(18.0, own.temp_c)), rh=min(0.55, own.rh), air_m_s=own.air_m_s)
 
     def offers(self, stage: str, states: Sequence[State], zones: Sequence[str]) -> list[Run]:
         """
@@ -104,7 +119,14 @@ class Menu:
                 made = self._protect(states)
             case _:
                 made = self._close(states)
-        return [run for run in dict.fromkeys(made) if self._allowed(run)]
+        return [self._in_air(run) for run in dict.fromkeys(made) if self._allowed(run)]
+
+    def _in_air(self, run: Run) -> Run:
+        """Return a run with its coats and waits in the air that is made for them."""
+        air = self.made_air
+        if air is None:
+            return run
+        return tuple(replace(s, air=air) if s.is_coat or s.verb == "wait" else s for s in run)
 
     def _allowed(self, run: Run) -> bool:
         """Return whether no step of a run is banned."""

@@ -18,6 +18,7 @@ _COLOURS = {
     "red": 58, "brown": 70, "dark grey": 75, "navy": 88, "dark blue": 85, "dark green": 82, "black": 96,
     "light": 12, "pale": 20, "mid": 50, "medium": 50, "dark": 75,
 }  # fmt: skip
+_OLD_COLOUR_PCT = 70
 _LEAD_BY_YEAR = ((1940, 0.6), (1960, 0.4), (1978, 0.25), (1992, 0.04))
 
 
@@ -233,6 +234,8 @@ def _world(
         "antioxidants": wood.antioxidant, "vapour": wood.vapour_softens,
     }  # fmt: skip
     in_wood = {name: round(100 * value) for name, value in causes.items() if value >= 0.05}
+    if any(_colours_wood(know, cls) for cls in classes):
+        in_wood["old-dye"] = _OLD_COLOUR_PCT
     for name, percent in surface.old_stain:
         in_wood[name] = max(percent, in_wood.get(name, 0))
     opaque = [f for f in stack if know.film(f.cls).opaque]
@@ -252,7 +255,7 @@ def _world(
         damage.add(_FLAW[surface.soundness])
     if surface.worn_pct > 5 and stack:
         damage.add("worn-film")
-    old_colour = any(n in {"red-stain", "old-dye", "bitumen-stain"} for n, _ in surface.old_stain)
+    old_colour = any(in_wood.get(n, 0) > 20 for n in ("red-stain", "old-dye", "bitumen-stain"))
     pale = round(100 * (1.0 - wood.lightness))
     state = State(
         stack=stack,
@@ -279,6 +282,12 @@ def _world(
     return World(label=label, weight=weight, states=tuple(state for _ in surface.zones), marks=frozenset(marks))
 
 
+def _colours_wood(know: Knowledge, cls: str) -> bool:
+    """Return whether a class is a colour in the wood rather than a film on it."""
+    facts = know.film(cls)
+    return facts.colour_kind != "none" and not facts.opaque and facts.family in {"stain", "dye"}
+
+
 def _old_stack(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> tuple[Film, ...]:
     """Return the old films from the wood upwards."""
     hold = _HOLD.get(surface.soundness, 100)
@@ -286,6 +295,8 @@ def _old_stack(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> t
     last = len(classes) - 1
     for i, (cls, layer) in enumerate(zip(classes, surface.layers, strict=True)):
         facts = know.film(cls)
+        if _colours_wood(know, cls):
+            continue
         um = layer.um if layer.um is not None else round(max(facts.dry_um, 3.0) * max(1, layer.coats))
         films.append(
             Film(

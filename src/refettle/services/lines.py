@@ -40,7 +40,7 @@ def main_group(plan: PiecePlan) -> GroupPlan | None:
     groups = [g for g in plan.groups if g.route is not None and g.look.kind not in {"bare"}]
     if not groups:
         return None
-    return max(groups, key=lambda g: g.area_m2 * (2.0 if "top" in g.name else 1.0) * (0.2 if g.look.kind == "keep" else 1.0))
+    return max(groups, key=lambda g: g.area_m2 * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0) * (0.2 if g.look.kind == "keep" else 1.0))
 
 
 def _before(plan: PiecePlan) -> str:

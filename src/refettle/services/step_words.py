@@ -19,8 +19,8 @@ _AGENTS: Final = {
     "tack-cloth": "a tack cloth", "damp-cloth": "a damp cloth", "dry-cloth": "a dry cloth",
     "vacuum": "vacuum cleaner and brush", "strong-solvent": "a strong solvent remover",
     "dichloromethane": "dichloromethane remover", "mild-remover": "a slow mild remover",
-    "caustic": "caustic lye", "heat-gun": "heat gun and scraper", "card-scraper": "a card scraper", "oxalic-acid": "oxalic acid",
-    "chlorine": "chlorine bleach", "bleach-water": "chlorine bleach and water",
+    "caustic": "caustic lye", "heat-gun": "heat gun and scraper", "card-scraper": "a card scraper",
+    "oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "bleach-water": "chlorine bleach and water",
 }  # fmt: skip
 """Cleaners, removers and bleaches as they stand after "with", where their name alone does not do."""
 _DRY_AGENTS: Final = frozenset({"vacuum", "tack-cloth", "damp-cloth", "dry-cloth"})
