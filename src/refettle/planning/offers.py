@@ -51,6 +51,8 @@ class Menu:
         Class, remover or verb ids that must not be used.
     wanted
         Class, remover or verb ids of which at least one must be used, for "why not".
+    wanted_stage
+        Stage at which it must be used; empty = none.
     """
 
     know: Knowledge
@@ -60,6 +62,7 @@ class Menu:
     constraints: frozenset[str] = frozenset()
     banned: frozenset[str] = frozenset()
     wanted: frozenset[str] = frozenset()
+    wanted_stage: str = ""
 
     @property
     def air(self) -> Air:
@@ -119,7 +122,10 @@ class Menu:
                 made = self._protect(states)
             case _:
                 made = self._close(states)
-        return [self._in_air(run) for run in dict.fromkeys(made) if self._allowed(run)]
+        runs = [self._in_air(run) for run in dict.fromkeys(made) if self._allowed(run)]
+        if stage == self.wanted_stage:
+            return [run for run in runs if any(s.what in self.wanted or s.verb in self.wanted for s in run)]
+        return runs
 
     def _in_air(self, run: Run) -> Run:
         """Return a run with its coats and waits in the air that is made for them."""

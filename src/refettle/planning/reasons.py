@@ -45,7 +45,8 @@ def look_had(bench: Bench, menu: Menu, steps: tuple[Step, ...]) -> bool:
 
 def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons: bool = True) -> Route:
     """Return a found sequence as a route with its amounts, risks and reasons."""
-    steps = tuple(s for s in found.steps if s.verb != "use" and s.what != "cure")
+    steps = with_extras(menu, tuple(s for s in found.steps if s.verb != "use" and s.what != "cure"))
+    whole = (*steps, *(s for s in found.steps if s.verb == "use" or s.what == "cure"))
     risks = risks_on(bench, found.steps)
     weights = {r.fault: r for r in risks}
     costs = []
@@ -55,7 +56,7 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
         amounts = step_amounts(
             bench.know, bench.workshop, bench.surface, step, on_bare=bare, recess_share=bench.recess_share()
         )
-        reason = reason_of(bench, menu, found.steps, i, weights) if with_reasons else ""
+        reason = reason_of(bench, menu, whole, i, weights) if with_reasons else ""
         because = tuple(dict.fromkeys(r for s, p in amounts.reads for r in bench.know.because(s, p)))
         costs.append(
             StepCost(
@@ -91,6 +92,23 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     )  # fmt: skip
 
 
+def with_extras(menu: Menu, steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Return a route with what good practice adds: the air made first, a sample before colour is committed."""
+    made: list[Step] = []
+    climate = sample = False
+    for step in steps:
+        if step.is_coat and menu.made_air is not None and not climate:
+            own = menu.workshop.air_likely
+            what = "drier" if own.rh > 0.75 and own.temp_c >= 12 else "warmer"
+            made.append(Step(verb="climate", what=what, air=menu.made_air))
+            climate = True
+        if step.verb in {"stain", "tone", "condition"} and not sample:
+            made.append(Step(verb="sample", what="hidden place"))
+            sample = True
+        made.append(step)
+    return tuple(made)
+
+
 def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now: dict[str, Risk]) -> str:
     """
     Return why a step is there.
@@ -101,6 +119,8 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     that would cost most is named.
     """
     step = steps[index]
+    if step.verb in _GIVEN:
+        return _GIVEN[step.verb]
     if step.verb == "wait":
         return _WAITS.get(step.what, "so that what lies below can carry the next step")
     without = steps[:index] + steps[index + 1 :]
@@ -120,6 +140,10 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     return _PLAIN.get(step.verb, "usual practice")
 
 
+_GIVEN = {
+    "sample": "colour on this wood is seen before it is committed",
+    "climate": "nothing dries as it should in this air",
+}
 _WAITS = {
     "safe to wrap": "hard enough for blankets, not yet for hot dishes and wet glasses",
     "dry out": "remover and water must leave the wood first",
