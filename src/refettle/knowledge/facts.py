@@ -86,6 +86,7 @@ class FilmFacts:
     strip_caustic: float
     strip_heat: float
     voc_g_l: float
+    trade_only: bool
     flammable: bool
     self_heats: bool
     price_l: float

@@ -186,6 +186,8 @@ def _hours(
     hours = area / _rate(know.labour(labour), column)
     if verb == "sand" and "sequence" in step.how:
         hours *= 2.6
+    if verb == "sand" and "to bare" in step.how:
+        hours *= 2.5
     if verb == "bleach":
         hours *= 2.5
     if verb == "sand" and know.has("tool", step.method):
@@ -241,7 +243,7 @@ def _material(
     if step.verb == "strip" and know.has("remover", step.what):
         return 0.0, know.remover(step.what).price_m2 * area * max(1, step.coats)
     if step.verb in {"sand", "scuff", "rub_out"}:
-        return 0.0, _ABRASIVE_M2 * area * (2.0 if "sequence" in step.how else 1.0)
+        return 0.0, _ABRASIVE_M2 * area * (2.0 if "sequence" in step.how else 4.0 if "to bare" in step.how else 1.0)
     if step.verb == "repair" and know.has("repair", step.what):
         return 0.0, know.repair(step.what).price
     if step.verb == "test" and know.has("test", step.what):

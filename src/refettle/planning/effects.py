@@ -249,7 +249,7 @@ def _after_strip(
     state = _film_gone(know, ground, state)
     if water > 0.2:
         state = replace(state, damp=min(30, state.damp + round(9 * water)), raised=not state.grain_set)
-    if acts_by in {"caustic", "solvent"}:
+    if acts_by in {"caustic", "solvent", "alcohol", "mild"}:
         for stain in OLD_COLOURS:
             if state.strength(stain):
                 state = state.with_cause(stain, _trim(65.0 * state.strength(stain)))

@@ -175,8 +175,11 @@ class Menu:
         for _, agent in scored[:2]:
             yield (self.wash(agent),)
         left = {n for n in soil if not scored or n not in self.know.cleaner(scored[0][1]).removes}
+        first = self.know.cleaner(scored[0][1]).solvent if scored else ""
         for _, agent in scored[1:]:
             facts = self.know.cleaner(agent)
+            if facts.solvent == first:
+                continue
             if left & {*facts.removes, *facts.removes_half}:
                 yield (self.wash(agent), self.wash(scored[0][1]))
                 yield (self.wash(agent), self.wash(agent), self.wash(scored[0][1]))
@@ -253,6 +256,8 @@ class Menu:
 
     def sander(self) -> str:
         """Return the sanding tool for this surface."""
+        if self.surface.relief in {"turned", "carved", "moulded", "slats", "slats open"}:
+            return "foam-pad"
         flat = self.surface.relief in {"flat"} and (self.surface.veneer_um == 0 or self.surface.veneer_um > 1200)
         return "random-orbit" if flat and "random-orbit" in self.workshop.tools else "hand-block"
 
@@ -331,6 +336,8 @@ class Menu:
         for cls in self.know.ids("film"):
             facts = self.know.film(cls)
             if role not in facts.role or "old" in facts.role:
+                continue
+            if facts.trade_only and not any(p.cls == cls for p in self.workshop.products):
                 continue
             if self.air.known and (self.air.temp_c < facts.min_c - 2 or self.air.rh > facts.rh_max + 0.15):
                 continue

@@ -131,7 +131,7 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     for risk in before:
         was = now[risk.fault].chance if risk.fault in now else 0.0
         rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)
-        if rise > gain and risk.chance > was + 0.02:
+        if rise > gain and risk.chance > was + 0.06:
             worst, gain = risk, rise
     if worst is not None:
         return f"without it: {bench.know.fault(worst.fault).name}, {odds(worst.chance)} – {worst.why}"
