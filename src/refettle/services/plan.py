@@ -87,20 +87,83 @@ def _choose_look(
     return best
 
 
-def plan_group(
-    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float, brief: bool = False
-) -> GroupPlan:
+def first_try(
+    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float
+) -> tuple[Case, Found]:
+    """Return a group on its bench with the best route for itself alone."""
+    if group.surface.look is None:
+        return _choose_look(know, piece, workshop, group, setup_share)
+    case = open_case(know, piece, workshop, group, setup_share=setup_share)
+    return case, case.search()
+
+
+def body_class(found: Found) -> str:
+    """Return the class that makes the look of a route; empty where none does."""
+    bodies = [s.what for s in found.steps if s.verb in {"paint", "topcoat"}]
+    paints = [s.what for s in found.steps if s.verb == "paint"]
+    return paints[-1] if paints else (bodies[-1] if bodies else "")
+
+
+def agree_on_body(tries: list[tuple[Case, Found]]) -> list[tuple[Case, Found]]:
     """
-    Return the plan of one group.
+    Return the tries with one class of body coat per look, so that parts that should match do.
+
+    Notes
+    -----
+    For each look, every class that some group chose is tried on all groups of that look; the one with
+    the least total cost is taken by all that can. One look, one tin, one set of brushes.
+    """
+    result = list(tries)
+    looks: dict[tuple[str, str, int | None, str], list[int]] = {}
+    for i, (case, found) in enumerate(tries):
+        look = case.menu.look
+        if found.steps and look.kind in {"natural", "stained", "oiled", "opaque"} and body_class(found):
+            looks.setdefault((look.kind, look.colour, look.depth, look.sheen), []).append(i)
+    for members in looks.values():
+        classes = list(dict.fromkeys(body_class(tries[i][1]) for i in members))
+        if len(classes) < 2:
+            continue
+        best: tuple[float, list[tuple[int, Case, Found]]] | None = None
+        for cls in classes:
+            made = _all_with(tries, members, cls)
+            if made is None:
+                continue
+            total = sum(found.cost for _, _, found in made)
+            if best is None or total < best[0]:
+                best = (total, made)
+        if best is not None:
+            for i, case, found in best[1]:
+                result[i] = (case, found)
+    return result
+
+
+def _all_with(
+    tries: list[tuple[Case, Found]], members: list[int], cls: str
+) -> list[tuple[int, Case, Found]] | None:
+    """Return the tries of some groups with one body class, or None where one cannot take it."""
+    made = []
+    for i in members:
+        case, found = tries[i]
+        if body_class(found) != cls:
+            menu = replace(case.menu, wanted=frozenset({cls}), wanted_stage="body")
+            case = replace(case, menu=menu)
+            found = case.search()
+            if not found.steps:
+                return None
+        made.append((i, case, found))
+    return made
+
+
+def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief: bool = False) -> GroupPlan:
+    """
+    Return the plan of one group from its route.
 
     Parameters
     ----------
-    know, piece, workshop
-        Facts, piece, place.
-    group
-        The group.
-    setup_share
-        Share of set-up time that the group carries [1].
+    know, piece
+        Facts and piece.
+    case, found
+        The group on its bench and its route, empty where there is none.
     brief
         Leave out alternatives, tests and reasons.
 
@@ -109,11 +172,7 @@ def plan_group(
     GroupPlan
         With a route, or with the reason why there is none.
     """
-    if group.surface.look is None:
-        case, found = _choose_look(know, piece, workshop, group, setup_share)
-    else:
-        case = open_case(know, piece, workshop, group, setup_share=setup_share)
-        found = case.search()
+    group = case.group
     base = GroupPlan(
         name=group.name, members=group.members, area_m2=group.surface.area_m2, relief=group.surface.relief,
         look=case.menu.look, asked=case.asked,
@@ -236,10 +295,10 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     """
     groups = group_surfaces(piece.surfaces)
     total = sum(g.surface.area_m2 for g in groups) or 1.0
-    plans = tuple(
-        plan_group(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total), brief=brief)
-        for g in groups
-    )
+    tries = [
+        first_try(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total)) for g in groups
+    ]
+    plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agree_on_body(tries))
     words = {}
     for plan in plans:
         if plan.route is not None:
