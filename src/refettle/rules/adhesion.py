@@ -98,7 +98,7 @@ def waxy_film_below(sit: Situation) -> Cause | None:
     if below is None or new is None or new.family in {"wax", "evaporative"} or new.dry_um <= 0:
         return None
     facts = sit.know.film(below.cls)
-    if facts.wax_content <= 0:
+    if facts.wax_content <= 0 or facts.id == new.id:
         return None
     tender = new.wax_shy
     if sit.keyed:
@@ -247,7 +247,7 @@ def years_on_weak_bond(sit: Situation) -> Cause | None:
         return None
     top = sit.before.stack[-1]
     facts = sit.know.film(top.cls)
-    if top.old or top.coats < 3 or facts.redissolves or facts.holds_smooth > 0.5:
+    if top.old or top.coats < 4 or facts.redissolves or facts.holds_smooth > 0.5:
         return None
     return Cause(
         chance=0.15,
@@ -261,7 +261,7 @@ def surface_too_fine(sit: Situation) -> Cause | None:
     new = sit.new
     if new is None or new.dry_um <= 0 or new.needs_bare or sit.before.grit < 500:
         return None
-    if _melts_in(sit) or new.grip >= 0.85:
+    if _melts_in(sit) or new.grip >= 0.85 or new.family == "wax":
         return None
     return Cause(
         chance=0.3 * ramp(sit.before.grit, 400, 1000),

@@ -66,8 +66,9 @@ def colour_on_sealed_ground(sit: Situation) -> Cause | None:
         return None
     if new.carrier not in {"spirits", "none"} or below.patchy > 60 or sit.know.film(below.cls).needs_bare:
         return None
+    base = 0.32 if sit.step.method in {"wipe", "pad"} else 0.42
     return Cause(
-        chance=0.32 if sit.step.method in {"wipe", "pad"} else 0.42,
+        chance=base * (1.0 - sit.know.film(below.cls).porous),
         why=f"{new.name} cannot sink into the film below and stays tacky on it",
         reads=((film_key(new.id), "needs_bare"),),
     )

@@ -37,6 +37,8 @@ def solvent_bites(sit: Situation) -> Cause | None:
         return None
     if facts.redissolves and facts.id == new.id:
         return None
+    if facts.family == "evaporative" and "seal" in facts.role and not below.old and below.um <= 30:
+        return None  # a thin fresh sealer melts into the coat it is made for
     resist = float(getattr(facts, _RESISTS[new.carrier]))
     thin = 0.5 + 0.5 * ramp(below.um, 3, 25)
     chance = 1.05 * new.bite * (1.0 - resist) * _wetness(sit) * thin

@@ -7,7 +7,7 @@ from refettle.rules.situation import Situation, film_key, ramp, shared_film_barr
 def fibres_left_raised(sit: Situation) -> Cause | None:
     """Judge fibres raised by water and never cut off."""
     before = sit.before
-    if not before.raised:
+    if not before.raised or sit.wood.slick > 0.5:
         return None
     if sit.step.is_coat and (sit.coat_no > 1 or sit.new is None or sit.new.dry_um <= 0):
         return None
@@ -24,7 +24,7 @@ def fibres_left_raised(sit: Situation) -> Cause | None:
 def edges_drink_water(sit: Situation) -> Cause | None:
     """Judge water in coats on boards whose open fibres swell."""
     new, wood = sit.new, sit.wood
-    if new is None or new.water_share <= 0.2 or wood.swells < 0.2:
+    if new is None or new.water_share <= 0.2 or wood.swells < 0.2 or wood.slick > 0.5:
         return None
     through = shared_film_barrier(sit.know, sit.before, "blocks_tannin")
     if not sit.over_bare:
