@@ -1,0 +1,87 @@
+"""The words of the command line: which command, with what; the command's own module answers."""
+
+import argparse
+import sys
+from collections.abc import Sequence
+from importlib import import_module
+from typing import Final, NoReturn
+
+from refettle.bootstrap import WrongCall
+from refettle.cli.help_pages import PAGES
+from refettle.cli.terminal import Answer, folded
+
+COMMANDS: Final = tuple(PAGES)
+
+
+class _Parser(argparse.ArgumentParser):
+    """A parser that says what is wrong in one line and never stops the process."""
+
+    def error(self, message: str) -> NoReturn:
+        """Hand the complaint to the caller."""
+        raise WrongCall(what=message, do=f'see "{self.prog} --help"')
+
+
+def parser() -> argparse.ArgumentParser:
+    """
+    Return the reader of command lines; words may not be shortened.
+
+    Returns
+    -------
+    argparse.ArgumentParser
+        One sub-parser a command.
+    """
+    top = _Parser(prog="refettle", add_help=False, allow_abbrev=False)
+    top.add_argument("--version", action="store_true")
+    commands = top.add_subparsers(dest="command", metavar="COMMAND", parser_class=_Parser)
+    made = {}
+    for name in COMMANDS:
+        made[name] = commands.add_parser(name, add_help=False, allow_abbrev=False)
+        made[name].add_argument("file", metavar="FILE")
+        made[name].add_argument("--workshop", metavar="FILE")
+        made[name].add_argument("--json", action="store_true")
+    made["plan"].add_argument("--short", action="store_true")
+    made["plan"].add_argument("--all", action="store_true")
+    made["why"].add_argument("surface", metavar="SURFACE")
+    made["why"].add_argument("--not", dest="not_this", metavar="STEP|LOOK")
+    return top
+
+
+def answer(given: Sequence[str]) -> Answer:
+    """
+    Return what a command line is answered with.
+
+    Parameters
+    ----------
+    given
+        Words of the command line.
+
+    Returns
+    -------
+    Answer
+        Text, notes and exit code; a wrong call is one note and code 2.
+    """
+    try:
+        return _reply(list(given))
+    except WrongCall as wrong:
+        return Answer(notes=folded(f"refettle: {wrong}"), code=2)
+
+
+def _reply(given: list[str]) -> Answer:
+    """Return the answer of the command's own module."""
+    first = given[0] if given else ""
+    if not first.startswith("-") and first not in COMMANDS:
+        what = f'"{first}" is no command' if first else "no command is given"
+        raise WrongCall(what=what, do=f"""name one of {", ".join(COMMANDS)}; see "refettle --help\"""")
+    wishes = parser().parse_args(given)
+    if wishes.version:
+        return Answer(out=_version())
+    command = import_module(f"refettle.cli.{wishes.command}")
+    reply: Answer = command.run(wishes)
+    return reply
+
+
+def _version() -> str:
+    """Return versions of the program and of Python."""
+    from importlib.metadata import version  # noqa: PLC0415 - slow, and only for this
+
+    return f"refettle {version('refettle')}, Python {sys.version.split()[0]}\n"

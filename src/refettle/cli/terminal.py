@@ -1,0 +1,137 @@
+"""What a command hands back, and what only a terminal needs: bold type, width, a line while one waits."""
+
+import os
+import sys
+from collections.abc import Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import dataclass
+from textwrap import wrap
+from threading import Timer
+from typing import Final, TextIO
+
+WIDTH: Final = 80
+NARROWEST: Final = 50
+PATIENCE_S: Final = 0.5
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Answer:
+    """
+    What a command says.
+
+    Attributes
+    ----------
+    out
+        Data, for stdout.
+    notes
+        Notes, for stderr.
+    code
+        Exit code.
+    """
+
+    out: str = ""
+    notes: str = ""
+    code: int = 0
+
+
+def bold_wanted(stream: TextIO, environment: Mapping[str, str]) -> bool:
+    """
+    Return whether headings may be set in bold.
+
+    Parameters
+    ----------
+    stream
+        Where the text goes.
+    environment
+        Variables of the process; ``NO_COLOR``, if it holds anything, forbids it.
+
+    Returns
+    -------
+    bool
+        True only on a terminal that can.
+    """
+    return stream.isatty() and not environment.get("NO_COLOR") and environment.get("TERM") != "dumb"
+
+
+def page_width(stream: TextIO) -> int:
+    """
+    Return the width of the page [1], in characters.
+
+    Parameters
+    ----------
+    stream
+        Where the text goes.
+
+    Returns
+    -------
+    int
+        80, or less on a narrower terminal, down to 50.
+    """
+    if not stream.isatty():
+        return WIDTH
+    try:
+        columns = os.get_terminal_size(stream.fileno()).columns
+    except OSError:
+        return WIDTH
+    return max(NARROWEST, min(WIDTH, columns)) if columns else WIDTH
+
+
+@contextmanager
+def waiting(words: str) -> Iterator[None]:
+    """
+    Show one line on a terminal while work takes longer than half a second, and take it away after.
+
+    Parameters
+    ----------
+    words
+        What is being done, without full stop.
+
+    Yields
+    ------
+    None
+        While the work runs.
+    """
+    if not sys.stderr.isatty():
+        yield
+        return
+    shown: list[str] = []
+
+    def show() -> None:
+        shown.append(words)
+        sys.stderr.write(f"{words} ...")
+        sys.stderr.flush()
+
+    timer = Timer(PATIENCE_S, show)
+    timer.daemon = True
+    timer.start()
+    try:
+        yield
+    finally:
+        timer.cancel()
+        timer.join()
+        if shown:
+            sys.stderr.write("\r" + " " * (len(words) + 4) + "\r")
+            sys.stderr.flush()
+
+
+def folded(text: str) -> str:
+    """
+    Return a note folded at the width of the page, ending in a newline.
+
+    Parameters
+    ----------
+    text
+        One note.
+
+    Returns
+    -------
+    str
+        Its lines, all but the first set in.
+    """
+    return "\n".join(wrap(text, WIDTH, subsequent_indent="  ", break_on_hyphens=False)) + "\n"
+
+
+def leave_quietly() -> None:
+    """Turn what is left to be written to nowhere: the reader of the pipe has gone."""
+    nowhere = os.open(os.devnull, os.O_WRONLY)
+    os.dup2(nowhere, sys.stdout.fileno())

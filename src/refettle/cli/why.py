@@ -1,0 +1,42 @@
+"""``refettle why``: why this is done to a surface, and not that."""
+
+import os
+import sys
+from argparse import Namespace
+
+from refettle import bootstrap
+from refettle.cli.page import Page
+from refettle.cli.refusal import findings_note, refusal
+from refettle.cli.terminal import Answer, bold_wanted, page_width, waiting
+from refettle.cli.why_json import why_json
+from refettle.cli.why_text import why_text
+
+
+def run(wishes: Namespace) -> Answer:
+    """
+    Return the reasons for a surface's steps, as page or JSON.
+
+    Parameters
+    ----------
+    wishes
+        Words of the command line.
+
+    Returns
+    -------
+    Answer
+        Code 1 where a file holds an error.
+    """
+    laid = bootstrap.lay_out(wishes.file, wishes.workshop)
+    if isinstance(laid, bootstrap.Refused):
+        return refusal(laid, as_json=wishes.json)
+    surface = bootstrap.surface_named(laid.piece, wishes.surface)
+    with waiting(f"Asking why for {surface}"):
+        said = bootstrap.why(laid, surface, wishes.not_this)
+    if wishes.json:
+        return Answer(
+            out=why_json(laid.piece.name, surface, wishes.not_this, said, laid.names, laid.findings)
+        )
+    page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
+    return Answer(
+        out=why_text(said, laid.names, laid.workshop.currency, page), notes=findings_note(laid.findings)
+    )
