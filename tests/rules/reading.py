@@ -98,18 +98,30 @@ def read_cases(know: Knowledge, path: Path) -> tuple[Case, ...]:
     return tuple(_case(know, path.stem, side, entry) for side in SIDES for entry in tree[side])
 
 
+def read_sound(know: Knowledge, path: Path) -> tuple[Case, ...]:
+    """Return sequences of ordinary sound work as silent cases of no card in particular."""
+    entries = YAML(typ="safe", pure=True).load(path.read_text(encoding="utf-8"))
+    return tuple(_case(know, "any", "silent", {**entry, "at most": 0}) for entry in entries)
+
+
 def chance_of(know: Knowledge, case: Case) -> float:
     """Return the highest chance that the card of a case gives anywhere in its run [1]."""
+    return chances(know, case).get(case.card, 0.0)
+
+
+def chances(know: Knowledge, case: Case) -> dict[str, float]:
+    """Return the highest chance in the run of a case, by card [1]."""
     piece = Piece(name="case", form="free", surfaces=(case.surface,))
     begin = start(know, piece, case.surface)
     if len(begin.worlds) != 1:
         message = f"{case.card}: {case.name}: a case has nothing unknown"
         raise NotACase(message)
     state, ground = begin.worlds[0].states[0], begin.grounds[0]
-    highest = 0.0
+    highest: dict[str, float] = {}
     for step in case.steps:
         state, hits = play(know, ground, state, step, case.air)
-        highest = max([highest, *(hit.chance for hit in hits if hit.rule == case.card)])
+        for hit in hits:
+            highest[hit.rule] = max(hit.chance, highest.get(hit.rule, 0.0))
     return highest
 
 

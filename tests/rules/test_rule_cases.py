@@ -3,7 +3,7 @@
 from pathlib import Path
 
 import pytest
-from reading import Case, NotACase, case_files, chance_of, read_cases
+from reading import Case, NotACase, case_files, chance_of, chances, read_cases, read_sound
 
 from refettle.files.rule_page import rule_page
 from refettle.files.tables import load_knowledge
@@ -14,6 +14,9 @@ FILES = case_files()
 CASES = [case for path in FILES.values() for case in read_cases(KNOW, path)]
 FIRING = [case for case in CASES if case.fires]
 SILENT = [case for case in CASES if not case.fires]
+SOUND = read_sound(KNOW, Path(__file__).with_name("sound.yaml"))
+PLAIN = 0.3
+"""From here on a chance is a plain warning [1]."""
 PAGE = Path(__file__).parents[2] / "docs/reference/rules.md"
 
 SNIPPET = """card: no-key-on-sealed-ground
@@ -68,6 +71,12 @@ def test_the_one_change_at_least_halves_it(case: Case) -> None:
 @pytest.mark.parametrize("case", SILENT, ids=named)
 def test_it_stays_silent(case: Case) -> None:
     assert chance_of(KNOW, case) <= case.bound
+
+
+@pytest.mark.parametrize("work", SOUND, ids=lambda work: work.name)
+def test_ordinary_sound_work_is_not_warned_of(work: Case) -> None:
+    loud = {card: chance for card, chance in chances(KNOW, work).items() if chance >= PLAIN}
+    assert not loud
 
 
 def test_no_case_is_satisfied_by_next_to_nothing() -> None:
