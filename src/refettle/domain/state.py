@@ -33,6 +33,8 @@ class Film:
         How well it still sits on what is below [%]; 100 = sound, 50 = lifting in places, 0 = flaking off.
     patchy
         Share of the area where it is worn through [%].
+    unkeyed
+        Coats of it that were laid on its own dry film without a key [1].
     """
 
     cls: str
@@ -42,6 +44,7 @@ class Film:
     old: bool = False
     hold: int = 100
     patchy: int = 0
+    unkeyed: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -102,6 +105,11 @@ class State:
     def top(self) -> Film | None:
         """Return the uppermost film, or None on bare wood."""
         return self.stack[-1] if self.stack else None
+
+    @property
+    def second(self) -> Film | None:
+        """Return the film under the uppermost one, or None."""
+        return self.stack[-2] if len(self.stack) > 1 else None
 
     def strength(self, cause: str) -> float:
         """Return the strength [1] of a cause in the wood, 0 if absent."""

@@ -11,7 +11,7 @@ from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.physics.drying import progress_rate
 
-_ZONE = {"flat": 1.0, "edge": 0.85, "recess": 0.6}
+_ZONE = {"flat": 1.0, "edge": 0.95, "recess": 0.8}
 _FILM_FACTOR = {"thin": 0.6, "normal": 1.0, "heavy": 1.6}
 _CUT_UM = ((60, 300), (80, 200), (100, 150), (120, 100), (150, 50), (180, 25), (220, 13), (320, 6))
 _FILM_CUT_UM = ((80, 120), (120, 45), (150, 25), (180, 18), (220, 12), (320, 4))
@@ -129,7 +129,8 @@ def lay_coat(know: Knowledge, ground: Ground, state: State, step: Step) -> State
         um = max(um, round(facts.wet_um * facts.solids_vol))
     top = state.top
     if top is not None and top.cls == facts.id and not top.old:
-        stack = (*state.stack[:-1], replace(top, um=top.um + um, coats=top.coats + 1, ripe=0))
+        unkeyed = top.unkeyed + (1 if state.grit == 0 and not facts.redissolves else 0)
+        stack = (*state.stack[:-1], replace(top, um=top.um + um, coats=top.coats + 1, ripe=0, unkeyed=unkeyed))
     else:
         stack = (*state.stack, Film(cls=facts.id, um=um, coats=1, ripe=0))
     wets_wood = facts.water_share > 0.2 and (state.bare or not any(f.um > 8 for f in state.stack))
@@ -234,11 +235,11 @@ def _after_strip(
 ) -> State:
     """Return the state with what a remover changes besides the films."""
     deep = 0
-    soiled = max(state.soiled("silicone"), 0.35 * state.soiled("polish"))
+    soiled = max(state.soiled("silicone"), 0.6 * state.soiled("polish"))
     if soiled and was_film:
-        deep = max(round(45 * soiled), round(100 * state.strength("silicone-deep")))
+        deep = max(round(70 * soiled), round(100 * state.strength("silicone-deep")))
     slow = acts_by in {"mild", "caustic"}
-    soil = dict.fromkeys(leaves, 100 if slow else 55)
+    soil = dict.fromkeys(leaves, 100 if slow else 35)
     if not state.bare:
         soil["loose-film"] = 40
     state = replace(state, on_top=tuple(sorted(soil.items())), coarse=0)
@@ -283,6 +284,8 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     reach = _ZONE[ground.zone]
     if tool is not None:
         reach = {"flat": tool.zone_flat, "edge": tool.zone_edge, "recess": tool.zone_recess}[ground.zone]
+    if light:
+        reach = max(reach, 0.5)
     state = _sanded_soil(know, state, light=light)
     if not state.bare:
         state = _sanded_film(know, ground, state, step, grit, reach, light=light)

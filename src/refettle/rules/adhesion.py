@@ -41,7 +41,7 @@ def smooth_ground(sit: Situation) -> Cause | None:
     if new is None or below is None or new.dry_um <= 0 or new.family == "wax" or _melts_in(sit):
         return None
     facts = sit.know.film(below.cls)
-    if new.needs_bare and facts.needs_bare:
+    if (new.needs_bare and facts.needs_bare) or (new.wiped_off and facts.family in {"filler", "stain", "dye"}):
         return None
     hold = facts.holds_keyed if sit.keyed else facts.holds_smooth
     if not sit.keyed and _within_window(sit):
@@ -188,7 +188,7 @@ def nothing_to_soak_into(sit: Situation) -> Cause | None:
     facts = sit.know.film(below.cls)
     closed = ramp(facts.porous, 0.85, 0.0)
     return Cause(
-        chance=(0.4 if sit.keyed else 0.62) * closed,
+        chance=(0.24 if sit.keyed else 0.62) * closed,
         why=f"{new.name} needs an absorbent ground; {facts.name} is closed",
         reads=((film_key(new.id), "needs_absorbent"), (film_key(below.cls), "porous")),
     )
@@ -247,10 +247,10 @@ def years_on_weak_bond(sit: Situation) -> Cause | None:
         return None
     top = sit.before.stack[-1]
     facts = sit.know.film(top.cls)
-    if top.old or top.coats < 4 or facts.redissolves or facts.holds_smooth > 0.5:
+    if top.old or top.unkeyed < 3 or facts.redissolves or facts.holds_smooth > 0.5:
         return None
     return Cause(
-        chance=0.15,
+        chance=0.05 * top.unkeyed,
         why=f"{top.coats} coats of {facts.name} rely on each other's bond",
         reads=((film_key(top.cls), "holds_smooth"),),
     )

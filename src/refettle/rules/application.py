@@ -80,6 +80,13 @@ def oil_comes_back(sit: Situation) -> Cause | None:
             why=f"{new.name} seeps back out of the pores of {wood.name} as it dries",
             reads=((f"wood:{wood.id}", "open_pores"), (film_key(new.id), "wiped_off")),
         )
+    if new.wiped_off and new.needs_bare and new.colour_kind == "pigment" and new.carrier == "spirits":
+        again = below is not None and below.cls == new.id
+        return Cause(
+            chance=wood.open_pores * (0.42 if again else 0.2) * (1.3 if sit.step.film == "heavy" else 1.0),
+            why=f"{new.name} soaks into the long pores of {wood.name} and weeps out again",
+            reads=((f"wood:{wood.id}", "open_pores"), (film_key(new.id), "wiped_off")),
+        )
     deep = sit.before.strength("old-oil")
     if deep > 0 and sit.over_bare and new.dry_um > 0:
         return Cause(

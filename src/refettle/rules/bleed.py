@@ -37,6 +37,8 @@ def colour_from_below(sit: Situation) -> Cause | None:
             worst, worst_name = chance, facts.name
     if worst <= 0.0:
         return None
+    if "prime" in new.role:
+        missed = 1.0 - 0.4 * (1.0 - missed)
     return Cause(chance=1.0 - missed, why=f"{worst_name} is carried up by {new.name}", reads=tuple(reads))
 
 

@@ -77,8 +77,9 @@ def alkali_darkens(sit: Situation) -> Cause | None:
     shield = 1.0
     if step.verb != "strip" and not sit.before.bare:
         shield = 0.15
+    lasting = 0.55 if step.verb == "strip" else 1.0
     return Cause(
-        chance=power * min(1.0, 1.15 * tannin) * shield,
+        chance=power * min(1.0, 1.15 * tannin) * shield * lasting,
         why=f"alkali darkens the tannin of {sit.wood.name}",
         reads=((subject, "darkens_tannin"), (f"wood:{sit.wood.id}", "tannin")),
     )
@@ -87,11 +88,11 @@ def alkali_darkens(sit: Situation) -> Cause | None:
 def alkali_under_coat(sit: Situation) -> Cause | None:
     """Judge wood still alkaline when a coat goes on it."""
     alkali = sit.before.soiled("alkali")
-    if sit.new is None or alkali <= 0 or sit.coat_no != 1 or _tannin(sit) <= 0.2:
+    if alkali <= 0 or sit.coat_no > 1 or _tannin(sit) <= 0.2:
         return None
     return Cause(
-        chance=0.45 * alkali * _tannin(sit),
-        why="alkali left in the wood goes on darkening it under the coat",
+        chance=0.75 * alkali * min(1.0, 1.15 * _tannin(sit)),
+        why="alkali left in the wood keeps it dark and goes on darkening it",
         reads=(("contaminant:alkali", "shows"),),
     )
 
@@ -147,7 +148,7 @@ CARDS = (
         sources=("coatings-R38d", "common-practice"), judge=alkali_darkens,
     ),
     Card(
-        id="alkali-left-under-coat", fault="alkali-darkening", mechanism="iron and alkali", levels=("coat",),
+        id="alkali-left-under-coat", fault="alkali-darkening", mechanism="iron and alkali", levels=("coat", "use"),
         effect=wood_is_dark, layer="wood", onset=("days", "months"), signs=("the wood goes on darkening",),
         sources=("common-practice",), judge=alkali_under_coat,
     ),

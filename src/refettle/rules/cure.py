@@ -30,7 +30,7 @@ def matter_slows_cure(sit: Situation) -> Cause | None:
         facts = sit.know.contaminant(name)
         if facts.slows_cure <= 0:
             continue
-        chance = facts.slows_cure * (percent / 100.0) ** 0.55
+        chance = facts.slows_cure * (percent / 100.0) ** 0.8
         if new.family == "evaporative":
             chance *= 0.5
         dry *= 1.0 - min(0.98, chance)

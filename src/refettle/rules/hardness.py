@@ -43,14 +43,14 @@ def crazed_film_kept(sit: Situation) -> Cause | None:
 def cold_cracks(sit: Situation) -> Cause | None:
     """Judge frost and quick changes of temperature on a brittle film."""
     top = sit.before.top
-    if top is None or not sit.step.how & {"freezing", "cold"} or top.um < 15:
+    if top is None or not sit.step.how & {"freezing", "cold", "dry-air"} or top.um < 15:
         return None
     facts = sit.know.film(top.cls)
     hard = ramp(facts.flexibility, 0.5, 0.15)
-    frost = 1.0 if "freezing" in sit.step.how else 0.5
+    frost = 1.0 if "freezing" in sit.step.how else 0.6
     return Cause(
         chance=0.65 * hard * frost * (0.4 + 0.6 * ramp(top.um, 20, 120)),
-        why=f"{facts.name} is too brittle to follow wood in the cold",
+        why=f"{facts.name} is too brittle to follow the wood in cold or very dry air",
         reads=((film_key(top.cls), "flexibility"),),
     )
 

@@ -17,8 +17,9 @@ def marks_on_film(sit: Situation) -> Cause | None:
     if sit.ground.orientation not in {"up"} and not sit.step.how & {"hot-dish", "standing-water"}:
         need, heat = 0.35 * need, 0.2 * heat
     top = before.top
-    while_waxed = top is not None and sit.know.film(top.cls).family == "wax" and len(before.stack) > 1
-    body = before.stack[-2] if while_waxed else top
+    body = top
+    if top is not None and sit.know.film(top.cls).family == "wax" and before.second is not None:
+        body = before.second
     if body is None or body.um <= 0:
         weak = 0.55 if sit.ground.wish != "bare" else 0.2
         return Cause(chance=weak * need, why="bare wood takes every spill", reads=())
@@ -29,6 +30,10 @@ def marks_on_film(sit: Situation) -> Cause | None:
     warm = heat * ramp(1.0 - facts.resist_heat, 0.2, 0.95)
     young = 0.5 * need * (1.0 - cure_share(sit.know, body)) if not body.old else 0.0
     worn = need * 0.5 * ramp(1.0 - facts.resist_wear, 0.2, 0.95)
+    if "hot-dish" in sit.step.how:
+        warm = max(warm, heat * _soft_below(sit))
+    if body.old:
+        water, warm, worn = 0.45 * water, 0.45 * warm, 0.45 * worn
     chance = 1.0 - (1.0 - 0.8 * water) * (1.0 - 0.6 * warm) * (1.0 - young) * (1.0 - 0.5 * worn)
     return Cause(
         chance=chance,
@@ -39,6 +44,16 @@ def marks_on_film(sit: Situation) -> Cause | None:
             (film_key(body.cls), "resist_wear"),
         ),
     )
+
+
+def _soft_below(sit: Situation) -> float:
+    """Return how far a film below the top one gives way to heat [1]."""
+    weak = [
+        1.0 - sit.know.film(f.cls).resist_heat
+        for f in sit.before.stack[:-1]
+        if f.um >= 5 and not sit.know.film(f.cls).opaque
+    ]
+    return ramp(max(weak, default=0.0), 0.5, 0.9)
 
 
 def smell_stays(sit: Situation) -> Cause | None:
