@@ -1,5 +1,7 @@
 """Why each step is there: what would go wrong, or not be had, without it."""
 
+from dataclasses import replace
+
 from refettle.domain.plan import Hit, Range, Risk, Route, StepCost
 from refettle.domain.state import State
 from refettle.domain.step import Step
@@ -37,6 +39,11 @@ def risks_on(bench: Bench, steps: tuple[Step, ...]) -> tuple[Risk, ...]:
     return risks_of(bench.know, bench.begin, traced_on(bench, steps))
 
 
+def numbered(risks: tuple[Risk, ...], steps: int) -> tuple[Risk, ...]:
+    """Return risks with the numbers of the route's own steps; what only shows after them, in use, gets 0."""
+    return tuple(replace(risk, step=0) if risk.step > steps else risk for risk in risks)
+
+
 def look_had(bench: Bench, menu: Menu, steps: tuple[Step, ...]) -> bool:
     """Return whether a sequence reaches the look in the heaviest world on its main zone."""
     state = traced_on(bench, steps)[0][0][1]
@@ -47,7 +54,7 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     """Return a found sequence as a route with its amounts, risks and reasons."""
     steps = with_extras(menu, tuple(s for s in found.steps if s.verb != "use" and s.what != "cure"))
     whole = (*steps, *(s for s in found.steps if s.verb == "use" or s.what == "cure"))
-    risks = risks_on(bench, found.steps)
+    risks = numbered(risks_on(bench, whole), len(steps))
     weights = {r.fault: r for r in risks}
     costs = []
     bare = bench.begin.worlds[0].states[0].bare

@@ -1,26 +1,61 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.effects import drying_rate
 from refettle.planning.search import setup_hours
 
 _DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _LONGEST_DAYS = 400
+_BEGINS_H = 18.0
+_ENOUGH_MIN = 8.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Task:
+    """One coat or other work: its step, the step's number, hands-on [min], the wait after it [h]."""
+
+    step: Step
+    number: int
+    minutes: float
+    wait_h: float
+
+    @property
+    def dusty(self) -> bool:
+        """Return whether it makes dust that a wet film would catch."""
+        return self.step.verb in _DUSTY and "wet" not in self.step.how
 
 
 @dataclass(slots=True)
 class _Queue:
-    """Steps of one group with the hour from which the next may start."""
+    """Tasks of one group: the next one, the hour from which it may start, what is left of it [min]."""
 
     plan: GroupPlan
+    tasks: tuple[_Task, ...]
+    free_h: float
     next: int = 0
-    free_h: float = 0.0
-    coats_left: int = 0
-    tasks: list[tuple[Step, float]] = field(default_factory=list)
+    left: float = 0.0
+
+    @property
+    def done(self) -> bool:
+        """Return whether all is done."""
+        return self.next >= len(self.tasks)
+
+
+@dataclass(slots=True)
+class _Evening:
+    """One evening while it is laid: clock [h], tasks so far, what is set up, whether a coat is wet."""
+
+    clock_h: float
+    end_h: float
+    tasks: list[DayTask]
+    ready: set[tuple[str, str]]
+    minutes: float = 0.0
+    wet: bool = False
 
 
 def session_days(evenings_per_week: float) -> list[int]:
@@ -51,37 +86,46 @@ def lay_days(
     tuple
         Evenings with work, wrap day [d], cured day [d]. A step longer than an evening goes on the next.
         Dust-making steps come first in an evening, then coats, so that nothing dusty meets a wet film.
+        A wait that ends the same evening is sat out; waits need no evening of their own.
     """
-    queues = [_Queue(p, tasks=_split(p)) for p in plans if p.route is not None]
-    evening = workshop.hours_per_evening * 60.0
+    queues = [_queue(p) for p in plans if p.route is not None]
     week = session_days(workshop.evenings_per_week)
     days: list[Day] = []
-    carried: dict[int, float] = {}
     day = 0
-    while any(q.next < len(q.tasks) for q in queues) and day < _LONGEST_DAYS:
+    while any(not q.done for q in queues) and day < _LONGEST_DAYS:
         if day % 7 in week:
-            tasks, used = _evening(know, queues, day * 24.0 + 18.0, evening, words, carried)
-            if tasks:
-                days.append(Day(day=day + 1, tasks=tuple(tasks), minutes=used))
+            begin = day * 24.0 + _BEGINS_H
+            evening = _Evening(begin, begin + workshop.hours_per_evening, [], set())
+            _fill(know, queues, evening, words)
+            if evening.tasks:
+                days.append(Day(day=day + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
         day += 1
     wrap = max((q.free_h for q in queues), default=0.0)
-    cured = wrap + max((_cure_h(know, p) for p in plans if p.route is not None), default=0.0)
+    cured = wrap + max((_cure_h(know, workshop, p) for p in plans), default=0.0)
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
 
 
-def _split(plan: GroupPlan) -> list[tuple[Step, float]]:
-    """Return the steps with hands-on minutes; waits between coats become tasks of their own."""
-    tasks: list[tuple[Step, float]] = []
-    if plan.route is None:
-        return tasks
-    for cost in plan.route.steps:
+def _queue(plan: GroupPlan) -> _Queue:
+    """Return the tasks of a plan, coat by coat; a step that only waits lengthens the wait before it."""
+    tasks: list[_Task] = []
+    free_h = 0.0
+    for number, cost in enumerate(plan.route.steps if plan.route is not None else (), start=1):
         step, minutes = cost.step, cost.minutes.likely
+        if step.verb == "wait":
+            if tasks:
+                tasks[-1] = _Task(
+                    step=tasks[-1].step, number=tasks[-1].number, minutes=tasks[-1].minutes,
+                    wait_h=tasks[-1].wait_h + step.wait_after_h,
+                )  # fmt: skip
+            else:
+                free_h = _BEGINS_H + step.wait_after_h
+            continue
         coats = max(1, step.coats) if step.is_coat else 1
-        for n in range(coats):
-            last = n == coats - 1
-            wait = step.wait_after_h if last else step.wait_between_h
-            tasks.append((_one(step, coats, wait), minutes / coats))
-    return tasks
+        for coat in range(1, coats + 1):
+            wait = step.wait_after_h if coat == coats else step.wait_between_h
+            one = _one(step, coats, wait)
+            tasks.append(_Task(step=one, number=number, minutes=minutes / coats, wait_h=wait))
+    return _Queue(plan, tuple(tasks), free_h, left=tasks[0].minutes if tasks else 0.0)
 
 
 def _one(step: Step, coats: int, wait: float) -> Step:
@@ -94,69 +138,77 @@ def _one(step: Step, coats: int, wait: float) -> Step:
     )  # fmt: skip
 
 
-def _evening(
-    know: Knowledge, queues: list[_Queue], start_h: float, evening: float, words: dict[Step, str],
-    carried: dict[int, float],
-) -> tuple[list[DayTask], float]:  # fmt: skip
-    """Return the tasks of one evening and the minutes used; queues move on."""
-    tasks: list[DayTask] = []
-    used = 0.0
-    ready: set[tuple[str, str]] = set()
-    wet = False
-    moved = True
-    while moved and used < evening - 4:
-        moved = False
-        order = sorted(range(len(queues)), key=lambda i: (_rank(queues[i]), i))
-        for i in order:
-            queue = queues[i]
-            if queue.next >= len(queue.tasks):
-                continue
-            now = start_h + used / 60.0
-            step, minutes = queue.tasks[queue.next]
-            if queue.free_h > now + 0.26:
-                continue
-            if step.verb in _DUSTY and "wet" not in step.how and wet:
-                continue
-            key = (step.verb, step.what)
-            setup = 0.0 if key in ready else setup_hours(know, step) * 60.0
-            left = carried.get(i, minutes)
-            room = evening - used - setup
-            if room < min(left, 8.0) and left > 0:
-                continue
-            done = min(left, room)
-            used += done + setup
-            ready.add(key)
-            finished = left - done < 1.0
-            end = start_h + used / 60.0
-            if finished:
-                carried.pop(i, None)
-                queue.next += 1
-                queue.free_h = end + step.wait_after_h
-                wet = wet or step.is_coat
-            else:
-                carried[i] = left - done
-            if minutes > 0 or step.verb != "wait":
-                text = words.get(step, step.verb)
-                tasks.append(
-                    DayTask(group=queue.plan.name, number=queue.next, text=text if finished else f"{text} (goes on)",
-                            minutes=done, wait_h=step.wait_after_h if finished else 0.0)
-                )  # fmt: skip
-            moved = True
-            break
-    return tasks, used
+def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening, words: dict[Step, str]) -> None:
+    """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
+    while True:
+        fit = [q for q in queues if not q.done and _fits(know, q, evening)]
+        now = [q for q in fit if q.free_h <= evening.clock_h]
+        if now:
+            _work(know, min(now, key=_rank), evening, words)
+        elif fit:
+            evening.clock_h = min(q.free_h for q in fit)
+        else:
+            return
+
+
+def _fits(know: Knowledge, queue: _Queue, evening: _Evening) -> bool:
+    """Return whether enough of a queue's next task can be done in what is left of an evening."""
+    task = queue.tasks[queue.next]
+    if task.dusty and evening.wet:
+        return False
+    if not evening.tasks and queue.free_h <= evening.clock_h:
+        return True
+    room = (evening.end_h - max(evening.clock_h, queue.free_h)) * 60.0 - _setup(know, task, evening)
+    if task.step.is_coat and queue.left == task.minutes and evening.tasks:
+        return room >= queue.left
+    return room >= min(queue.left, _ENOUGH_MIN)
+
+
+def _setup(know: Knowledge, task: _Task, evening: _Evening) -> float:
+    """Return set-up and clean-up of a task in an evening, once for all that use the same [min]."""
+    return 0.0 if (task.step.verb, task.step.what) in evening.ready else 60.0 * setup_hours(know, task.step)
+
+
+def _work(know: Knowledge, queue: _Queue, evening: _Evening, words: dict[Step, str]) -> None:
+    """Do as much of a queue's next task as the evening has room for."""
+    task = queue.tasks[queue.next]
+    setup = _setup(know, task, evening)
+    room = (evening.end_h - evening.clock_h) * 60.0 - setup
+    minutes = min(queue.left, max(room, _ENOUGH_MIN))
+    evening.ready.add((task.step.verb, task.step.what))
+    evening.clock_h += (minutes + setup) / 60.0
+    evening.minutes += minutes + setup
+    evening.wet = evening.wet or task.step.is_coat
+    finished = queue.left - minutes < 1e-6
+    text = words.get(task.step, task.step.verb)
+    evening.tasks.append(
+        DayTask(
+            group=queue.plan.name, number=task.number, text=text if finished else f"{text} (goes on)",
+            minutes=minutes, wait_h=task.wait_h if finished else 0.0,
+        )
+    )  # fmt: skip
+    if not finished:
+        queue.left -= minutes
+        return
+    queue.next += 1
+    queue.free_h = evening.clock_h + task.wait_h
+    queue.left = 0.0 if queue.done else queue.tasks[queue.next].minutes
 
 
 def _rank(queue: _Queue) -> int:
-    """Return the turn of a queue's next step in an evening: dust first, then the rest, coats last."""
-    if queue.next >= len(queue.tasks):
-        return 9
-    step, _ = queue.tasks[queue.next]
-    return 0 if step.verb in _DUSTY else (2 if step.is_coat else 1)
+    """Return the turn of a queue's next task in an evening: dust first, then the rest, coats last."""
+    task = queue.tasks[queue.next]
+    return 0 if task.step.verb in _DUSTY else (2 if task.step.is_coat else 1)
 
 
-def _cure_h(know: Knowledge, plan: GroupPlan) -> float:
-    """Return the hours from wrapping to full cure of the slowest film of a plan [h]."""
+def _cure_h(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> float:
+    """Return the hours from wrapping to full cure of the slowest film of a plan, in the air it has [h]."""
     if plan.route is None:
         return 0.0
-    films = [know.film(c.step.what) for c in plan.route.steps if c.step.is_coat]
-    return max((f.cured_h - f.wrap_h for f in films), default=0.0)
+    slowest = 0.0
+    for cost in plan.route.steps:
+        if cost.step.is_coat:
+            facts = know.film(cost.step.what)
+            rate = drying_rate(facts, cost.step.air or workshop.air_likely)
+            slowest = max(slowest, (facts.cured_h - facts.wrap_h) / rate)
+    return slowest
