@@ -1,10 +1,9 @@
 """The terminal: one module a command; what a command shows stands in `*_text` and `*_json`."""
 
 import sys
-from collections.abc import Sequence
 
 
-def main(words: Sequence[str] | None = None) -> int:
+def main(words: list[str] | None = None) -> int:
     """
     Run one command.
 

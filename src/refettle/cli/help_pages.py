@@ -1,9 +1,6 @@
-"""What ``--help`` says: plain pages that are shown before anything else is loaded."""
+"""What ``--help`` says: plain pages that are shown before anything else is loaded, `typing` included."""
 
-from collections.abc import Mapping, Sequence
-from typing import Final
-
-GENERAL: Final = """\
+GENERAL = """\
 Refettle plans the refinishing of worn wooden furniture: what holds, in what
 order, and why.
 
@@ -18,14 +15,14 @@ Which version:        refettle --version
 Exit 0: fine.  1: problems found, or no way to a look.  2: wrong call.
 """
 
-_SHARED: Final = """\
+_SHARED = """\
   --workshop FILE   tools, air, free hours, shelf and prices; without it a usual
                     workshop is taken, and the page says what was assumed
   --json            everything as JSON, units in the names
   --help            this page
 """
 
-PLAN: Final = f"""\
+PLAN = f"""\
 refettle plan FILE [--workshop FILE] [--short] [--all] [--json]
 
 Says what to do with a piece: the eight lines that decide, then each surface
@@ -40,7 +37,7 @@ Exit 0: there is a plan.  1: an error in a file, or a look that cannot be had.
 2: wrong call.
 """
 
-FORESEE: Final = f"""\
+FORESEE = f"""\
 refettle foresee FILE [--workshop FILE] [--json]
 
 Runs the sequence that stands under "intend" in the piece file through all that
@@ -54,7 +51,7 @@ Exit 0: sound.  1: a fault is at least about one in three, or an error in a
 file.  2: wrong call, or nothing is intended.
 """
 
-WHY: Final = f"""\
+WHY = f"""\
 refettle why FILE SURFACE [--not STEP|LOOK] [--workshop FILE] [--json]
 
 Says why a surface gets the steps it gets, and what that rests on.
@@ -68,10 +65,10 @@ Says why a surface gets the steps it gets, and what that rests on.
 Exit 0: answered.  1: an error in a file.  2: wrong call.
 """
 
-PAGES: Final[Mapping[str, str]] = {"plan": PLAN, "foresee": FORESEE, "why": WHY}
+PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY}
 
 
-def asked(given: Sequence[str]) -> str | None:
+def asked(given: list[str]) -> str | None:
     """
     Return the page that a command line asks for.
 

@@ -12,7 +12,7 @@ chance_words = odds
 
 _DAY_H: Final = 24.0
 _DAYS_FROM_H: Final = 36.0
-_HOURS_FROM_MIN: Final = 90.0
+_HOURS_FROM_MIN: Final = 120.0
 
 
 def count_words(number: int, one: str, many: str = "") -> str:
@@ -30,7 +30,7 @@ def _step_for(high: float) -> float:
 
 def _rounded(value: float, step: float) -> float:
     """Return a value rounded to a step, halves up."""
-    return floor(value / step + 0.5) * step
+    return floor(value / step + 0.5 + 1e-9) * step
 
 
 def _span(low: float, high: float, unit: str, step: float) -> str:
