@@ -38,6 +38,11 @@ def schema(name: str) -> dict[str, Any]:
     return loaded
 
 
+def test_the_page_looks_as_it_did(know: Knowledge):
+    golden = Path(__file__).parents[1] / "golden/hall-table.txt"
+    assert page_of(know, painted(), refused()) == golden.read_text(encoding="utf-8")
+
+
 @pytest.mark.parametrize("width", [80, 60, 50])
 def test_no_line_is_longer_than_the_page(know: Knowledge, width: int):
     text = page_of(know, painted(), refused(), everything=True, width=width)
