@@ -180,6 +180,8 @@ def _hours(
         return hours, ((f"remover:{step.what}", "h_m2"), ("labour:strip", column))
     if verb == "scrape" and "hollows" in step.how:
         return area * recess_share / _rate(know.labour("pick-out"), column), (("labour:pick-out", column),)
+    if verb == "scrape" and "pores" in step.how:
+        return area / (1.5 * _rate(know.labour("pick-out"), column)), (("labour:pick-out", column),)
     if verb in {"sample", "take_off", "refit", "mask"}:
         return {"sample": 0.3, "take_off": 0.1, "refit": 0.15, "mask": 0.15}[verb], ()
     labour = _LABOUR.get(verb) or _BY_METHOD.get(step.method, "brush-coat")

@@ -16,7 +16,7 @@ _FILM_FACTOR = {"thin": 0.6, "normal": 1.0, "heavy": 1.6}
 _CUT_UM = ((60, 300), (80, 200), (100, 150), (120, 100), (150, 50), (180, 25), (220, 13), (320, 6))
 _FILM_CUT_UM = ((80, 120), (120, 45), (150, 25), (180, 18), (220, 12), (320, 4))
 _SANDED_AWAY = {"grime": 0.35, "polish": 0.55, "plasticiser": 0.12, "skin-oil": 0.5, "wax": 0.6, "grease": 0.75,
-                "glue": 0.3, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
+                "glue": 0.6, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
                 "mould": 0.7, "alkali": 0.8, "silicone": 0.9}  # fmt: skip
 _STILL = 0.04
 
@@ -123,7 +123,7 @@ def _trim(percent: float) -> int:
 def lay_coat(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     """Return the state after one coat of a step, still wet."""
     facts = know.film(step.what)
-    factor = _FILM_FACTOR.get(step.film, 1.0)
+    factor = _FILM_FACTOR.get(step.film, 1.0) * (0.6 if step.method == "aerosol" else 1.0)
     um = round(facts.dry_um * factor)
     if facts.wiped_off and "not wiped" in step.how:
         um = max(um, round(facts.wet_um * facts.solids_vol))
@@ -181,8 +181,10 @@ def clean(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
             state = replace(
                 state, damp=min(30, state.damp + round(4 * wet)), raised=state.raised or not state.grain_set
             )
-        if agent.solvent in {"alcohol", "strong", "spirits"} and state.strength("wood-oils"):
-            state = state.with_cause("wood-oils", _trim(55.0 * state.strength("wood-oils")))
+        if agent.solvent in {"alcohol", "strong", "spirits"}:
+            left = 30.0 if "thorough" in step.how else 50.0
+            for extractive in ("wood-oils", "antioxidants"):
+                state = state.with_cause(extractive, _trim(left * state.strength(extractive)))
     for smell in ("smoke", "rodent", "musty"):
         if smell in dict(state.in_wood) and agent.water_share > 0.2:
             state = state.with_cause(smell, _trim(82.0 * state.strength(smell)))
@@ -220,7 +222,10 @@ def strip(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
                 stack[-1] = replace(film, um=round(film.um - lifts * power))
                 power = 0.0
     state = replace(state, stack=tuple(stack), grit=0)
-    return _after_strip(know, ground, state, agent.leaves, agent.water_share, agent.acts_by, was_film=was_film)
+    return _after_strip(
+        know, ground, state, agent.leaves, agent.water_share, agent.acts_by, was_film=was_film,
+        wool="steel wool" in step.how,
+    )  # fmt: skip
 
 
 def _lifts_um(know: Knowledge, acts_by: str, cls: str) -> float:
@@ -231,15 +236,18 @@ def _lifts_um(know: Knowledge, acts_by: str, cls: str) -> float:
 
 
 def _after_strip(
-    know: Knowledge, ground: Ground, state: State, leaves: tuple[str, ...], water: float, acts_by: str, *, was_film: bool
-) -> State:
+    know: Knowledge, ground: Ground, state: State, leaves: tuple[str, ...], water: float, acts_by: str, *, was_film: bool,
+    wool: bool = False,
+) -> State:  # fmt: skip
     """Return the state with what a remover changes besides the films."""
     deep = 0
     soiled = max(state.soiled("silicone"), 0.6 * state.soiled("polish"))
     if soiled and was_film:
         deep = max(round(70 * soiled), round(100 * state.strength("silicone-deep")))
     slow = acts_by in {"mild", "caustic"}
-    soil = dict.fromkeys(leaves, 100 if slow else 35)
+    soil = dict.fromkeys(leaves, 100 if slow else 45)
+    if wool:
+        soil["iron-dust"] = 60
     if not state.bare:
         soil["loose-film"] = 40
     state = replace(state, on_top=tuple(sorted(soil.items())), coarse=0)
@@ -290,6 +298,10 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if not state.bare:
         state = _sanded_film(know, ground, state, step, grit, reach, light=light)
     was_bare = state.bare
+    if was_bare and grit >= 150 and "wet" in step.how:
+        state = replace(state, grain_set=True)
+    if was_bare and not light and grit <= 220:
+        state = replace(state, damage=state.damage - {"faded"})
     if was_bare and not iron:
         cut = 4 if light else cut_um(grit)
         if "sequence" in step.how:
@@ -326,7 +338,7 @@ def _sanded_soil(know: Knowledge, state: State, *, light: bool) -> State:
     """Return the state with what sanding takes of the matter on top."""
     for name, percent in state.on_top:
         left = _SANDED_AWAY.get(name, 1.0)
-        if light:
+        if light and name != "loose-film":
             left = 0.5 + 0.5 * left
         if know.contaminant(name).sanding_spreads:
             left = max(left, 0.9)
@@ -351,12 +363,14 @@ def _sanded_film(know: Knowledge, ground: Ground, state: State, step: Step, grit
     patchy = top.patchy
     if top.old and not light and top.um > 0 and cut > 0.6 * top.um:
         patchy = max(patchy, 20)
-    hold = max(top.hold, 55) if top.hold < 55 else top.hold
+    hold = round(top.hold + (100 - top.hold) * (0.4 if light else 0.65))
     return replace(state, stack=(*state.stack[:-1], replace(top, um=left, patchy=patchy, hold=hold)))
 
 
 def scrape(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     """Return the state after scraping: loose flakes off, hollows picked out, or all film off."""
+    if "pores" in step.how:
+        return state.with_cause("paint-in-pores", _trim(35.0 * state.strength("paint-in-pores")))
     if "hollows" in step.how:
         if ground.zone == "flat" or state.bare:
             return state
@@ -380,6 +394,8 @@ def repair(know: Knowledge, state: State, step: Step) -> State:
         d for d in state.damage if d == step.what or know.damage(d).mend == step.what
     )  # fmt: skip
     state = replace(state, damage=state.damage - mended)
+    if step.what in {"fill", "patch-veneer", "remake-moulding"}:
+        state = state.with_cause("filled", 60)
     if "lifted-veneer" in mended or step.what in {"fill", "glue-joint", "glue-split"}:
         state = state.with_soil("glue", 0 if "squeeze-out off" in step.how else 15)
     return state

@@ -220,6 +220,9 @@ class Menu:
             after = [s for s in states if not s.bare]
             pick = any(z != "flat" for z in zones) and bool(after)
             hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows"})),)
+            if any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.kind in _CLEAR:
+                pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores"})),)
+                yield (lift, *pores, *(hollow if pick else ()), *washes, *washes[-1:])
             yield (lift, *washes)
             if pick:
                 yield (lift, *hollow, *washes, *washes[-1:])

@@ -23,7 +23,7 @@ def scratches_show(sit: Situation) -> Cause | None:
     if new.opaque:
         shows *= 0.3 if coarse >= 80 else 0.55
     elif new.colour_kind == "pigment":
-        shows = min(0.95, shows * 1.5)
+        shows = min(0.95, shows * 1.4)
     elif new.colour_kind == "dye":
         shows = min(0.95, shows * 1.2)
     if sit.before.stack and sit.before.stack[-1].um > 10:
@@ -98,7 +98,7 @@ def veneer_cut(sit: Situation) -> Cause | None:
     coarse = 1.0 if 0 < sit.step.grit <= 120 else 0.55
     machine = 1.25 if sit.step.method == "random-orbit" else 0.85
     thin = ramp(left, 700, 150)
-    base = 0.75 if "to bare" in sit.step.how else 0.4
+    base = 0.75 if "to bare" in sit.step.how else 0.35
     chance = base * thin * coarse * machine + (0.1 if ground.relief != "flat" else 0.0) * thin
     return Cause(
         chance=chance,

@@ -49,7 +49,7 @@ def worn_and_sealed_places(sit: Situation) -> Cause | None:
         return None
     if not new.needs_bare or below.um <= 0:
         return None
-    patchy = max(ramp(below.patchy, 0, 15), 0.5 if below.um < 8 else 0.0)
+    patchy = max(ramp(below.patchy, 2, 28), 0.5 if below.um < 8 else 0.0)
     if patchy <= 0:
         return None
     return Cause(
@@ -67,7 +67,7 @@ def uneven_ground(sit: Situation) -> Cause | None:
     before = sit.before
     chance = 0.0
     why = ""
-    if before.damage & {"holes", "gouges", "missing-veneer"}:
+    if before.strength("filled") > 0 or before.damage & {"holes", "gouges", "missing-veneer"}:
         chance, why = 0.4, "fillings take colour unlike the wood around them"
     if sit.ground.mixed and chance < 0.33:
         chance, why = 0.33, "two woods take one colour differently"
@@ -118,9 +118,9 @@ def closed_to_colour(sit: Situation) -> Cause | None:
         return None
     chance, why = 0.0, ""
     reads = [(film_key(new.id), "needs_bare")]
-    sealing = [f for f in sit.before.stack if f.um >= 12]
+    sealing = [f for f in sit.before.stack if f.um >= 16]
     if below is not None and sealing and sealing[-1].patchy < 40:
-        chance, why = 0.65, f"{new.name} cannot enter the film that is there"
+        chance, why = 0.6 - 0.3 * ramp(sealing[-1].patchy, 0, 20), f"{new.name} cannot enter the film that is there"
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
         value = facts.rejects_colour * percent / 100.0
@@ -163,7 +163,7 @@ def glue_under_colour(sit: Situation) -> Cause | None:
     glue = sit.before.soiled("glue")
     if new is None or glue <= 0 or new.opaque:
         return None
-    colour = 0.85 if new.colour_kind != "none" else 0.5
+    colour = 0.85 if new.colour_kind != "none" else 0.6
     return Cause(
         chance=colour * glue,
         why=f"glue smears keep {new.name} out and show as pale spots",

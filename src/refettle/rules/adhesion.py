@@ -41,6 +41,8 @@ def smooth_ground(sit: Situation) -> Cause | None:
     if new is None or below is None or new.dry_um <= 0 or new.family == "wax" or _melts_in(sit):
         return None
     facts = sit.know.film(below.cls)
+    if new.needs_absorbent and sit.keyed:
+        return None
     if (new.needs_bare and facts.needs_bare) or (new.wiped_off and facts.family in {"filler", "stain", "dye"}):
         return None
     hold = facts.holds_keyed if sit.keyed else facts.holds_smooth
@@ -119,6 +121,8 @@ def unripe_below(sit: Situation) -> Cause | None:
     needed = 100.0
     if facts.wiped_off or facts.family in {"stain", "filler"}:
         needed = 200.0 if new.family == "waterborne" else 150.0
+        if facts.dry_um <= 3 and new.carrier == facts.carrier:
+            needed = 110.0
         if facts.carrier in {"water", "alcohol"}:
             needed = 110.0
     elif facts.carrier == "spirits" and new.family == "waterborne":
@@ -127,6 +131,8 @@ def unripe_below(sit: Situation) -> Cause | None:
     if lack <= 0:
         return None
     same = facts.id == new.id
+    if new.grip >= 0.85:
+        lack *= 0.5
     return Cause(
         chance=lack * (0.35 if facts.family == "evaporative" else 0.45 if same else 0.7),
         why=f"{facts.name} was not dry enough under {new.name}",
@@ -140,6 +146,13 @@ def colour_film_below(sit: Situation) -> Cause | None:
     if below is None or new is None or below.old or new.dry_um <= 0 or new.grip >= 0.85:
         return None
     facts = sit.know.film(below.cls)
+    piled = 0.12 * max(0, below.coats - 2) * (0.5 + sit.wood.tight) if facts.colour_kind != "none" else 0.0
+    if facts.dry_um <= 3 and piled > 0 and not facts.opaque and not new.wiped_off:
+        return Cause(
+            chance=piled + 0.1,
+            why=f"{below.coats} coats of {facts.name} pile up on {sit.wood.name} and bind nothing",
+            reads=((film_key(below.cls), "dry_um"), (f"wood:{sit.wood.id}", "tight")),
+        )
     if not facts.wiped_off or new.wiped_off or facts.dry_um <= 3 or facts.family == "oxidative":
         return None
     cold = ramp(sit.air.temp_c, 19.0, 12.0)
@@ -160,7 +173,7 @@ def loose_ground(sit: Situation) -> Cause | None:
     if worst.hold >= 95:
         return None
     return Cause(
-        chance=0.95 * (1.0 - worst.hold / 100.0),
+        chance=0.95 * (1.0 - worst.hold / 100.0) * (0.3 if _melts_in(sit) and worst.hold >= 60 else 1.0),
         why=f"the {sit.know.film(worst.cls).name} below is itself coming off",
         reads=((film_key(worst.cls), "holds_keyed"),),
     )
@@ -188,7 +201,7 @@ def nothing_to_soak_into(sit: Situation) -> Cause | None:
     facts = sit.know.film(below.cls)
     closed = ramp(facts.porous, 0.85, 0.0)
     return Cause(
-        chance=(0.24 if sit.keyed else 0.62) * closed,
+        chance=(0.2 if sit.keyed else 0.62) * closed,
         why=f"{new.name} needs an absorbent ground; {facts.name} is closed",
         reads=((film_key(new.id), "needs_absorbent"), (film_key(below.cls), "porous")),
     )

@@ -46,7 +46,9 @@ def laps_show(sit: Situation) -> Cause | None:
     hot = 0.35 * ramp(sit.air.temp_c, 25, 34) + (0.2 if sit.air.sun else 0.0)
     big = 1.0 if sit.ground.relief == "flat" else 0.6
     if new.colour_kind != "none" and not new.opaque and not new.wiped_off:
-        base = 0.28
+        base = 0.34
+    elif new.wiped_off and new.carrier in {"water", "alcohol"}:
+        base = 0.12
     elif new.wiped_off:
         base, hot = 0.05, 0.6 * hot
     elif sit.step.method in {"wipe", "pad"}:

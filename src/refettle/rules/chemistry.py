@@ -77,7 +77,7 @@ def alkali_darkens(sit: Situation) -> Cause | None:
     shield = 1.0
     if step.verb != "strip" and not sit.before.bare:
         shield = 0.15
-    lasting = 0.55 if step.verb == "strip" else 1.0
+    lasting = 0.62 if step.verb == "strip" else 1.0
     return Cause(
         chance=power * min(1.0, 1.15 * tannin) * shield * lasting,
         why=f"alkali darkens the tannin of {sit.wood.name}",

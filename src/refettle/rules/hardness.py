@@ -20,6 +20,8 @@ def hard_over_soft(sit: Situation) -> Cause | None:
     chance = 0.32 * stiff * thick + 0.25 * stiff * young * thick + 0.3 * rushed * (0.4 + 0.6 * stiff) * thick
     if facts.family == "wax":
         chance = max(chance, 0.2)
+    if new.opaque and sit.step.film == "heavy" and facts.holds_smooth > 0.5 and not below.old:
+        chance = max(chance, 0.45 * ramp(below.ripe, 150, 50))
     if new.dry_um <= 15:
         chance *= 0.7
     return Cause(
@@ -102,13 +104,14 @@ def faces_stick(sit: Situation) -> Cause | None:
 
 def prints(sit: Situation) -> Cause | None:
     """Judge wrapping, stacking or loading a film that is not hard."""
-    top = sit.before.top
-    if top is None or top.old or top.um <= 3:
+    bodies = [f for f in sit.before.stack if f.um > 3 and sit.know.film(f.cls).family != "wax"]
+    if not bodies or bodies[-1].old:
         return None
     if not sit.step.how & {"wrapped", "stacked", "freight", "loaded"}:
         return None
+    top = bodies[-1]
     facts = sit.know.film(top.cls)
-    wrap = 100.0 * facts.wrap_h / max(facts.recoat_from_h, 0.1)
+    wrap = 100.0 * facts.wrap_h / max(facts.recoat_from_h, 0.1) * (1.0 + 2.0 * ramp(top.um, 40, 120))
     soft = ramp(top.ripe, 1.3 * wrap, 0.35 * wrap)
     warm = 0.15 * ramp(sit.air.temp_c, 24, 34)
     return Cause(

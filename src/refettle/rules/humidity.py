@@ -30,12 +30,18 @@ def water_below(sit: Situation) -> Cause | None:
     wet = 0.0
     if below is not None and not below.old and sit.know.film(below.cls).carrier == "water":
         wet = 0.35 * ramp(below.ripe, 80, 20) * (1.0 + ramp(sit.air.rh, 0.5, 0.8))
-    chance = max(damp, wet)
+    oil = 0.0
+    if below is not None and not below.old and new.family == "evaporative":
+        facts = sit.know.film(below.cls)
+        if facts.carrier == "spirits" and facts.family in {"stain", "filler"}:
+            oil = 0.42 * ramp(below.ripe, 150, 50)
+    chance = max(damp, wet, oil)
     if chance <= 0:
         return None
+    matter = "oil" if oil == chance else "water"
     return Cause(
         chance=chance,
-        why=f"water from below is caught under {new.name}",
+        why=f"{matter} from below is caught under {new.name}",
         reads=((film_key(new.id), "family"),),
     )
 

@@ -55,8 +55,11 @@ class Situation:
 
     @property
     def keyed(self) -> bool:
-        """Return whether the top was dulled with a grit that gives a key."""
-        return 80 <= self.before.grit <= 400
+        """Return whether the top was dulled with a grit that gives a key, or worn dull by use."""
+        if 80 <= self.before.grit <= 400:
+            return True
+        below = self.below
+        return below is not None and below.old and below.patchy >= 15
 
     @property
     def over_bare(self) -> bool:

@@ -75,6 +75,16 @@ def gas_from_unripe_below(sit: Situation) -> Cause | None:
         return None
     bleach = sit.before.soiled("bleach-residue")
     chance = 0.4 * bleach
+    if below is not None and not below.old and new.family in {"waterborne", "evaporative", "crosslinked"}:
+        oil = sit.know.film(below.cls)
+        if oil.needs_bare and oil.cure_oxidative > 0.5 and oil.colour_kind == "none":
+            soft = 0.5 * ramp(below.ripe, 350, 120)
+            if soft > chance:
+                return Cause(
+                    chance=soft,
+                    why=f"{oil.name} not yet hard gives off vapour under {new.name}",
+                    reads=((film_key(below.cls), "cured_h"),),
+                )
     why = f"bleach left in the wood gives off gas under {new.name}"
     reads: tuple[tuple[str, str], ...] = (("contaminant:bleach-residue", "shows"),)
     if below is not None and not below.old:

@@ -36,7 +36,7 @@ def marks_on_film(sit: Situation) -> Cause | None:
         water, warm, worn = 0.45 * water, 0.45 * warm, 0.45 * worn
     chance = 1.0 - (1.0 - 0.8 * water) * (1.0 - 0.6 * warm) * (1.0 - young) * (1.0 - 0.5 * worn)
     return Cause(
-        chance=chance,
+        chance=0.78 * chance,
         why=f"{facts.name} is weak against what this surface meets",
         reads=(
             (film_key(body.cls), "resist_water"),
@@ -109,8 +109,16 @@ def mould_returns(sit: Situation) -> Cause | None:
     source = bool(sit.step.how & {"wall", "damp"}) or (sit.air.known and sit.air.rh > 0.68)
     milk = any(sit.know.film(f.cls).feeds_mould for f in before.stack if not f.old)
     musty = before.strength("musty")
-    if live <= 0 and musty <= 0 and not (milk and source):
+    shut_damp = "damp" in sit.step.how and bool(sit.step.how & {"shut", "wall", "years"})
+    if live <= 0 and musty <= 0 and not (milk and source) and not shut_damp:
         return None
+    if shut_damp and live <= 0:
+        dirt = max(before.soiled("grime"), before.soiled("grease"), before.soiled("sanding-dust"))
+        return Cause(
+            chance=0.3 + 0.2 * dirt,
+            why="still damp air over dirt or bare wood grows mildew",
+            reads=(("contaminant:grime", "smells"),),
+        )
     chance = 0.45 * live + 0.2 * musty
     if source:
         chance += 0.45 * (live**0.5 if live > 0 else 0.4)
