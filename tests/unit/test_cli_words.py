@@ -4,6 +4,7 @@ import pytest
 
 from fakes_plan import leaks
 from refettle.cli import words
+from refettle.cli.page import Page
 from refettle.domain.plan import Range
 from refettle.domain.step import COAT_VERBS, VERBS, Step
 from refettle.files.tables import load_knowledge
@@ -124,3 +125,9 @@ def test_a_phrase_says_how(know: Knowledge):
 def test_a_tin_that_is_not_known_is_called_by_its_class(know: Knowledge):
     own = Step(verb="topcoat", what="nitro-lacquer.old-tin-2021", method="spray")
     assert step_words(know, own) == "Spray a coat of nitrocellulose lacquer"
+
+
+def test_a_number_stays_beside_its_unit():
+    page = Page(width=20)
+    page.write("waits some time, about 10 min and 12 h after step 3")
+    assert page.text() == "waits some time,\nabout 10 min and\n12 h after step 3\n"

@@ -1,5 +1,6 @@
 """A page of plain text: headings, paragraphs and set-in lines, folded at its width."""
 
+import re
 from dataclasses import dataclass, field
 from textwrap import wrap
 from typing import Final
@@ -7,6 +8,11 @@ from typing import Final
 BOLD: Final = "\x1b[1m"
 PLAIN: Final = "\x1b[0m"
 GAP: Final = 2
+_HELD: Final = "\u00a0"
+_TOGETHER: Final = re.compile(
+    r"(?<=\d) (?=(?:min|h|days|ml|L|m²|µm|mm|°C)(?!\w))|(?<=[Ss]tep) (?=\d)|(?<=[Dd]ay) (?=\d)"
+)
+"""Spaces that no line ends at: before a unit, before the number of a step or a day."""
 
 
 @dataclass(slots=True, kw_only=True)
@@ -28,7 +34,7 @@ class Page:
 
     def text(self) -> str:
         """Return the page; no blank line at its ends, one newline after it."""
-        return "\n".join(self._lines).strip("\n") + "\n"
+        return "\n".join(self._lines).strip("\n").replace(_HELD, " ") + "\n"
 
     def gap(self) -> None:
         """Leave one blank line, however often it is asked for."""
@@ -73,22 +79,21 @@ class Page:
             Least room for the end [1], so that neighbours fold alike.
         """
         room = self.width - max(len(end), keep) - GAP
-        lines = wrap(
-            words,
-            room,
-            initial_indent=" " * indent,
-            subsequent_indent=" " * (indent + hang),
-            break_on_hyphens=False,
-        ) or [""]
+        lines = _fold(words, room, indent, indent + hang) or [""]
         first = f"{lines[0]:<{self.width - len(end)}}{end}" if end else lines[0]
         self._lines.extend([first, *lines[1:]])
 
     def _folded(self, words: str, indent: int, later: int) -> list[str]:
         """Return words folded at the width."""
-        return wrap(
-            words,
-            self.width,
-            initial_indent=" " * indent,
-            subsequent_indent=" " * later,
-            break_on_hyphens=False,
-        )
+        return _fold(words, self.width, indent, later)
+
+
+def _fold(words: str, width: int, indent: int, later: int) -> list[str]:
+    """Return words folded at a width; numbers stay beside their units."""
+    return wrap(
+        _TOGETHER.sub(_HELD, words),
+        width,
+        initial_indent=" " * indent,
+        subsequent_indent=" " * later,
+        break_on_hyphens=False,
+    )
