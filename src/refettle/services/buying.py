@@ -10,6 +10,7 @@ from refettle.planning.cost import price_per_litre
 
 _TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
 _DEAD_L = 0.05
+_ABRASIVE = ("formula:abrasive-by-area",)
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
 
 
@@ -39,9 +40,18 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
     bought = [_film(know, workshop, cls, amount) for cls, amount in need.items()]
     for (kind, what), money in other.items():
         name = f"abrasive P{what}" if kind == "abrasive" else know.name(kind, what)
-        because = know.because(f"{kind}:{what}", "price_m2") if kind != "abrasive" else ()
+        because = _ABRASIVE if kind == "abrasive" else know.because(f"{kind}:{what}", "price_m2")
         bought.append(
-            Purchase(cls=what, kind=kind, name=name, need_l=ZERO, have_l=0.0, buy=name, money=money, because=because)
+            Purchase(
+                cls=what,
+                kind=kind,
+                name=name,
+                need_l=ZERO,
+                have_l=0.0,
+                buy=name,
+                money=money,
+                because=because,
+            )
         )
     return tuple(bought)
 
@@ -65,7 +75,9 @@ def _film(know: Knowledge, workshop: Workshop, cls: str, amount: Range) -> Purch
     because = (*know.because(f"film:{cls}", "wet_um"), *know.because(f"film:{cls}", "price_l"))
     name = know.film(cls).name
     if short <= 0:
-        return Purchase(cls=cls, kind="film", name=name, need_l=need, have_l=have, buy="", money=ZERO, because=because)
+        return Purchase(
+            cls=cls, kind="film", name=name, need_l=need, have_l=have, buy="", money=ZERO, because=because
+        )
     sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
     fit = [s for s in sizes if s >= short]
     size = fit[0] if fit else sizes[-1]
