@@ -5,7 +5,8 @@ One `State` is one zone of one surface in one world. All numbers that a search c
 whole numbers, so that equal states compare equal.
 """
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass, field, fields, replace
+from typing import Any, TypeVar
 
 AGED = 99_999
 """Ripeness [%] of a film that has had years."""
@@ -129,10 +130,45 @@ class State:
         """Return the state with a contaminant on the surface set to a strength [%]; 0 takes it off."""
         rest = tuple(pair for pair in self.on_top if pair[0] != contaminant)
         pairs = (*rest, (contaminant, percent)) if percent > 0 else rest
-        return replace(self, on_top=tuple(sorted(pairs)))
+        return changed(self, on_top=tuple(sorted(pairs)))
 
     def with_cause(self, cause: str, percent: int) -> "State":
         """Return the state with a cause in the wood set to a strength [%]; 0 takes it out."""
         rest = tuple(pair for pair in self.in_wood if pair[0] != cause)
         pairs = (*rest, (cause, percent)) if percent > 0 else rest
-        return replace(self, in_wood=tuple(sorted(pairs)))
+        return changed(self, in_wood=tuple(sorted(pairs)))
+
+
+Thing = TypeVar("Thing", Film, State)
+
+_FIELDS: dict[type, tuple[tuple[Any, Any], ...]] = {
+    kind: tuple((getattr(kind, f.name).__get__, getattr(kind, f.name).__set__) for f in fields(kind))
+    for kind in (Film, State)
+}
+
+
+def changed(thing: Thing, **changes: object) -> Thing:
+    """
+    Return a copy of a film or state with some fields changed: `dataclasses.replace` at half the time.
+
+    Parameters
+    ----------
+    thing
+        Film or state.
+    changes
+        Fields by name; a name that is no field is the caller's mistake.
+
+    Returns
+    -------
+    Film or State
+        The copy. A stand-in for either is left to `dataclasses.replace`.
+    """
+    known = _FIELDS.get(type(thing))
+    if known is None:
+        return replace(thing, **changes)  # type: ignore[arg-type]
+    copy = object.__new__(type(thing))
+    for take, put in known:
+        put(copy, take(thing))
+    for name, value in changes.items():
+        object.__setattr__(copy, name, value)
+    return copy

@@ -1,11 +1,10 @@
 """What a step does to a surface: pure functions from state to state."""
 
-from dataclasses import replace
 from functools import lru_cache
 
 from refettle.domain.air import Air
 from refettle.domain.ground import Ground
-from refettle.domain.state import AGED, Film, State
+from refettle.domain.state import AGED, Film, State, changed
 from refettle.domain.step import Step
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
@@ -61,7 +60,7 @@ def ripen(know: Knowledge, film: Film, hours: float, air: Air, *, covered: bool 
     if covered:
         rate *= 0.5
     gained = 100.0 * hours * rate / max(facts.recoat_from_h, 0.1)
-    return replace(film, ripe=min(AGED, int(film.ripe + gained + 0.5)))
+    return changed(film, ripe=min(AGED, int(film.ripe + gained + 0.5)))
 
 
 def drying_rate(facts: FilmFacts, air: Air, wet_ratio: float = 1.0) -> float:
@@ -108,7 +107,7 @@ def rest(know: Knowledge, state: State, hours: float, air: Air) -> State:
         for i, film in enumerate(state.stack)
     )
     damp = max(0, round(state.damp - hours * 0.12 * (1.25 - air.rh) * (1.0 + 0.03 * (air.temp_c - 20.0))))
-    state = replace(state, stack=stack, damp=damp)
+    state = changed(state, stack=stack, damp=damp)
     left = state.soiled("remover-residue")
     if left > 0:
         state = state.with_soil("remover-residue", _trim(left * 100.0 * 0.5 ** (hours / 36.0)))
@@ -130,7 +129,7 @@ def lay_coat(know: Knowledge, ground: Ground, state: State, step: Step) -> State
     top = state.top
     if top is not None and top.cls == facts.id and not top.old:
         unkeyed = top.unkeyed + (1 if state.grit == 0 and not facts.redissolves else 0)
-        stack = (*state.stack[:-1], replace(top, um=top.um + um, coats=top.coats + 1, ripe=0, unkeyed=unkeyed))
+        stack = (*state.stack[:-1], changed(top, um=top.um + um, coats=top.coats + 1, ripe=0, unkeyed=unkeyed))
     else:
         stack = (*state.stack, Film(cls=facts.id, um=um, coats=1, ripe=0))
     wets_wood = facts.water_share > 0.2 and (state.bare or not any(f.um > 8 for f in state.stack))
@@ -139,7 +138,7 @@ def lay_coat(know: Knowledge, ground: Ground, state: State, step: Step) -> State
     soil = (("silicone", _trim(100.0 * silicone * (1.0 - facts.blocks_silicone))),) if silicone else ()
     if facts.wiped_off and "not wiped" in step.how:
         soil = (*soil, ("fresh-oil", 100))
-    return replace(
+    return changed(
         state,
         stack=stack,
         on_top=tuple(sorted(pair for pair in soil if pair[1] > 0)),
@@ -178,7 +177,7 @@ def clean(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if state.bare:
         wet = agent.water_share
         if wet > 0.25:
-            state = replace(
+            state = changed(
                 state, damp=min(30, state.damp + round(4 * wet)), raised=state.raised or not state.grain_set
             )
         if agent.solvent in {"alcohol", "strong", "spirits"}:
@@ -219,9 +218,9 @@ def strip(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
             elif lifts <= 0:
                 break
             else:
-                stack[-1] = replace(film, um=round(film.um - lifts * power))
+                stack[-1] = changed(film, um=round(film.um - lifts * power))
                 power = 0.0
-    state = replace(state, stack=tuple(stack), grit=0)
+    state = changed(state, stack=tuple(stack), grit=0)
     return _after_strip(
         know, ground, state, agent.leaves, agent.water_share, agent.acts_by, was_film=was_film,
         wool="steel wool" in step.how,
@@ -250,14 +249,14 @@ def _after_strip(
         soil["iron-dust"] = 60
     if not state.bare:
         soil["loose-film"] = 40
-    state = replace(state, on_top=tuple(sorted(soil.items())), coarse=0)
+    state = changed(state, on_top=tuple(sorted(soil.items())), coarse=0)
     if deep:
         state = state.with_cause("silicone-deep", deep)
     if not state.bare:
-        return replace(state, damage=state.damage | {"worn-film"})
+        return changed(state, damage=state.damage | {"worn-film"})
     state = _film_gone(know, ground, state)
     if water > 0.2:
-        state = replace(state, damp=min(30, state.damp + round(9 * water)), raised=not state.grain_set)
+        state = changed(state, damp=min(30, state.damp + round(9 * water)), raised=not state.grain_set)
     if acts_by in {"caustic", "solvent", "alcohol", "mild"}:
         for stain in OLD_COLOURS:
             if state.strength(stain):
@@ -268,7 +267,7 @@ def _after_strip(
 def _film_gone(know: Knowledge, ground: Ground, state: State) -> State:
     """Return the state once the last film is off: flaws of the film are gone, old colour may stay."""
     damage = frozenset(d for d in state.damage if not know.damage(d).needs_film)
-    state = replace(state, damage=damage, stack=(), grit=0)
+    state = changed(state, damage=damage, stack=(), grit=0)
     return bare_colour(know, ground, state.with_cause("lead", 0))
 
 
@@ -280,7 +279,7 @@ def bare_colour(know: Knowledge, ground: Ground, state: State) -> State:
     strongest = max(state.strength(stain) for stain in OLD_COLOURS)
     pale = 100.0 * (1.0 - know.wood(ground.wood).lightness)
     depth = min(90, round(pale + 30.0 * strongest))
-    return replace(state, colour="old" if strongest > 0.2 else "wood", depth=depth)
+    return changed(state, colour="old" if strongest > 0.2 else "wood", depth=depth)
 
 
 def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
@@ -299,14 +298,14 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
         state = _sanded_film(know, ground, state, step, grit, reach, light=light)
     was_bare = state.bare
     if was_bare and grit >= 150 and "wet" in step.how:
-        state = replace(state, grain_set=True)
+        state = changed(state, grain_set=True)
     if was_bare and not light and grit <= 220:
-        state = replace(state, damage=state.damage - {"faded"})
+        state = changed(state, damage=state.damage - {"faded"})
     if was_bare and not iron:
         cut = 4 if light else cut_um(grit)
         if "sequence" in step.how:
             cut = 150 if grit <= 150 else 175
-        state = replace(
+        state = changed(
             state, wood_um=max(0, round(state.wood_um - cut * reach)), coarse=_coarsest(state.coarse, grit, step)
         )
         if cut >= 100 and not state.stack:
@@ -314,12 +313,12 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
                 state = state.with_cause(stain, _trim(100.0 * state.strength(stain) * (1.0 - 0.6 * reach)))
             state = bare_colour(know, ground, state)
     elif not was_bare and not light and grit < 180:
-        state = replace(state, coarse=grit)
-    state = replace(state, grit=grit if reach > 0.3 else state.grit)
+        state = changed(state, coarse=grit)
+    state = changed(state, grit=grit if reach > 0.3 else state.grit)
     if grit >= 150 or iron:
-        state = replace(state, raised=False)
+        state = changed(state, raised=False)
     if "raise" in step.how:
-        state = replace(state, grain_set=True, raised=False)
+        state = changed(state, grain_set=True, raised=False)
     if iron:
         state = state.with_soil("iron-dust", 85)
     elif "clean dust" not in step.how:
@@ -352,11 +351,11 @@ def _sanded_film(know: Knowledge, ground: Ground, state: State, step: Step, grit
         total = sum(film.um for film in state.stack)
         if reach >= 0.5:
             cut = 60
-            state = _film_gone(know, ground, replace(state, stack=()))
-            return replace(state, wood_um=max(0, state.wood_um - cut))
+            state = _film_gone(know, ground, changed(state, stack=()))
+            return changed(state, wood_um=max(0, state.wood_um - cut))
         keep = max(0, round(total * (1.0 - reach)))
         top = state.stack[-1]
-        return replace(state, stack=(replace(top, um=max(keep, 5)),), damage=state.damage | {"worn-film"})
+        return changed(state, stack=(changed(top, um=max(keep, 5)),), damage=state.damage | {"worn-film"})
     top = state.stack[-1]
     cut = 2 if light else cut_um(grit, film=True)
     left = max(1, top.um - round(cut * reach)) if top.um > 0 else 0
@@ -364,7 +363,7 @@ def _sanded_film(know: Knowledge, ground: Ground, state: State, step: Step, grit
     if top.old and not light and top.um > 0 and cut > 0.6 * top.um:
         patchy = max(patchy, 20)
     hold = round(top.hold + (100 - top.hold) * (0.4 if light else 0.65))
-    return replace(state, stack=(*state.stack[:-1], replace(top, um=left, patchy=patchy, hold=hold)))
+    return changed(state, stack=(*state.stack[:-1], changed(top, um=left, patchy=patchy, hold=hold)))
 
 
 def scrape(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
@@ -374,18 +373,18 @@ def scrape(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if "hollows" in step.how:
         if ground.zone == "flat" or state.bare:
             return state
-        return _after_strip(know, ground, replace(state, stack=()), (), 0.0, "scraper", was_film=True)
+        return _after_strip(know, ground, changed(state, stack=()), (), 0.0, "scraper", was_film=True)
     if "to bare" in step.how:
         reach = {"flat": 1.0, "edge": 0.5, "recess": 0.05}[ground.zone]
         if reach >= 0.5:
-            gone = _after_strip(know, ground, replace(state, stack=()), (), 0.0, "scraper", was_film=True)
-            return replace(gone, wood_um=max(0, gone.wood_um - 40))
+            gone = _after_strip(know, ground, changed(state, stack=()), (), 0.0, "scraper", was_film=True)
+            return changed(gone, wood_um=max(0, gone.wood_um - 40))
         return state
     stack = tuple(
-        replace(f, hold=max(f.hold, 90), patchy=max(f.patchy, 100 - f.hold)) if f.hold < 90 else f
+        changed(f, hold=max(f.hold, 90), patchy=max(f.patchy, 100 - f.hold)) if f.hold < 90 else f
         for f in state.stack
     )
-    return replace(state.with_soil("loose-film", 0), stack=stack)
+    return changed(state.with_soil("loose-film", 0), stack=stack)
 
 
 def repair(know: Knowledge, state: State, step: Step) -> State:
@@ -393,7 +392,7 @@ def repair(know: Knowledge, state: State, step: Step) -> State:
     mended = frozenset(
         d for d in state.damage if d == step.what or know.damage(d).mend == step.what
     )  # fmt: skip
-    state = replace(state, damage=state.damage - mended)
+    state = changed(state, damage=state.damage - mended)
     if step.what in {"fill", "patch-veneer", "remake-moulding"}:
         state = state.with_cause("filled", 60)
     if "lifted-veneer" in mended or step.what in {"fill", "glue-joint", "glue-split"}:
@@ -404,16 +403,16 @@ def repair(know: Knowledge, state: State, step: Step) -> State:
 def bleach(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     """Return the state after bleaching: marks or colour taken out, residue and water left."""
     if step.what == "oxalic-acid":
-        state = replace(state, damage=state.damage - {"black-ring", "darkened-wood", "ink-mark"})
+        state = changed(state, damage=state.damage - {"black-ring", "darkened-wood", "ink-mark"})
     elif step.what == "chlorine":
         for stain in OLD_COLOURS[:2]:
             state = state.with_cause(stain, _trim(25.0 * state.strength(stain)))
         state = bare_colour(know, ground, state).with_soil("mould", 0)
     elif step.what == "peroxide-alkali":
-        state = replace(state, depth=max(5, state.depth - 25), damage=state.damage - {"darkened-wood"})
+        state = changed(state, depth=max(5, state.depth - 25), damage=state.damage - {"darkened-wood"})
         state = state.with_soil("alkali", 35).with_cause("tannin", _trim(50.0 * state.strength("tannin")))
     state = state.with_soil("bleach-residue", 80)
-    return replace(state, damp=min(30, state.damp + 6), raised=not state.grain_set)
+    return changed(state, damp=min(30, state.damp + 6), raised=not state.grain_set)
 
 
 def work(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
@@ -432,15 +431,15 @@ def work(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if verb == "bleach":
         return bleach(know, ground, state, step)
     if verb == "raise_grain":
-        return replace(state, raised=False, grain_set=True, grit=max(state.grit, 220), damp=state.damp + 1)
+        return changed(state, raised=False, grain_set=True, grit=max(state.grit, 220), damp=state.damp + 1)
     if verb == "revive":
         return _revived(know, state)
     if verb == "air":
         for smell in ("smoke", "rodent", "musty"):
             state = state.with_cause(smell, _trim(75.0 * state.strength(smell)))
-        return replace(state, damp=0)
+        return changed(state, damp=0)
     if verb == "expose" and "wet-storm" in step.how and state.bare:
-        return replace(state, damp=min(30, state.damp + 10), raised=True)
+        return changed(state, damp=min(30, state.damp + 10), raised=True)
     return state
 
 
@@ -449,6 +448,6 @@ def _revived(know: Knowledge, state: State) -> State:
     top = state.top
     if top is None or not know.film(top.cls).redissolves:
         return state
-    fresh = replace(top, hold=max(top.hold, 95), patchy=max(0, top.patchy - 10))
+    fresh = changed(top, hold=max(top.hold, 95), patchy=max(0, top.patchy - 10))
     damage = state.damage - {"white-ring", "crazed-film", "worn-film", "scratches"}
-    return replace(state, stack=(*state.stack[:-1], fresh), damage=damage, on_top=())
+    return changed(state, stack=(*state.stack[:-1], fresh), damage=damage, on_top=())

@@ -6,6 +6,7 @@ from refettle.domain.state import State
 from refettle.knowledge.knowledge import Knowledge
 
 _FLAW_MONEY = 30.0
+_OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 
 def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
@@ -82,7 +83,7 @@ def flaws(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
     for name in state.damage:
         facts = know.damage(name)
         shows = facts.shows_opaque if opaque else facts.shows_clear
-        if name in {"worn-film", "scratches", "crazed-film"} and _film_renewed(know, state, name):
+        if name in _OF_FILM and _film_renewed(know, state, name):
             shows *= 0.1
         total += shows * _FLAW_MONEY * size
     if look.kind == "keep":
@@ -96,3 +97,14 @@ def _film_renewed(know: Knowledge, state: State, name: str) -> bool:
     if name == "crazed-film":
         return not any(f.old and f.um > 2 for f in state.stack)
     return fresh >= 15 and not any(know.film(f.cls).family == "wax" for f in state.stack[-1:] if len(state.stack) < 2)
+
+
+def flaws_at_least(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
+    """Return what the damage left once all mending is done takes off the worth at the least [money]."""
+    size = min(1.0, 0.35 + area_m2)
+    total = 0.0
+    for name in state.damage:
+        facts = know.damage(name)
+        shows = facts.shows_opaque if look.kind == "opaque" else facts.shows_clear
+        total += (0.1 if name in _OF_FILM else 1.0) * shows * _FLAW_MONEY * size
+    return total

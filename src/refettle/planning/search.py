@@ -1,6 +1,5 @@
 """Search: the cheapest way from a surface as it is to the look that is wanted."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass, field
 from heapq import heappop, heappush
 from itertools import count
@@ -9,25 +8,31 @@ from refettle.domain.piece import Look, Surface, Workshop
 from refettle.domain.state import State
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.cost import (
-    BALANCED,
-    VALUE_LOST_M2,
-    Aim,
-    harm,
-    hazard,
-    step_amounts,
-)
-from refettle.planning.engine import Engine, Hits
-from refettle.planning.goal import flaws, reached
+from refettle.planning.ahead import ALSO, BODY, CLOSE, PROTECT, Ahead, colours_of, last_class, tails_of
+from refettle.planning.bench import Bench, Offer, setup_hours
+from refettle.planning.cost import BALANCED, VALUE_LOST_M2, Aim
+from refettle.planning.goal import flaws, flaws_at_least, reached
 from refettle.planning.offers import STAGES, Menu, Run
 from refettle.planning.start import Start
+
+__all__ = [
+    "MAX_EXPANSIONS",
+    "VALUE_LOST_M2",
+    "Bench",
+    "Found",
+    "Search",
+    "find",
+    "loses_original",
+    "setup_hours",
+]
 
 MAX_EXPANSIONS = 2500
 _MISSED_M2 = 90.0
 _REDO_M2 = 120.0
 _NEEDED_WEIGHT = 0.6
-
-Charged = tuple[tuple[str, float], ...]
+_FEW_SLOTS = (1, 3)
+_DONE = len(STAGES)
+_MEND, _SMOOTH, _COLOUR = STAGES.index("mend"), STAGES.index("smooth"), STAGES.index("colour")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -56,91 +61,30 @@ class Found:
     bound: float
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, eq=False)
 class _Node:
-    """A point of the search: stage, states, what was charged, way so far."""
+    """A point of the search: stage, states and what was charged per slot, way and cost so far."""
 
     stage: int
     slots: tuple[int, ...]
-    charged: tuple[Charged, ...]
+    charged: tuple[int, ...]
     parent: "_Node | None"
     run: Run
     removed: bool
+    cost: float
 
+    @property
+    def key(self) -> tuple[object, ...]:
+        """Return what nodes must share for the dearer one to be dropped."""
+        return (self.stage, self.slots, self.charged, self.removed)
 
-@dataclass(slots=True)
-class Bench:
-    """
-    One surface with its engines, ready to be searched again and again.
-
-    Attributes
-    ----------
-    know, workshop, surface, begin
-        Facts, place, surface, and where it starts from.
-    setup_share
-        Share of set-up time that this surface carries [1].
-    """
-
-    know: Knowledge
-    workshop: Workshop
-    surface: Surface
-    begin: Start
-    setup_share: float = 1.0
-    engines: list[Engine] = field(default_factory=list)
-    _harm: dict[str, float] = field(default_factory=dict)
-    _step_cost: dict[tuple[Step, bool, Aim], float] = field(default_factory=dict)
-
-    def __post_init__(self) -> None:
-        """Make one engine per zone."""
-        if not self.engines:
-            self.engines = [
-                Engine(know=self.know, ground=g, air=self.workshop.air_likely) for g in self.begin.grounds
-            ]
-
-    def harm_of(self, fault: str) -> float:
-        """Return the harm of a fault on this surface [money]."""
-        value = self._harm.get(fault)
-        if value is None:
-            value = self._harm[fault] = harm(self.know, self.workshop, fault, self.surface.area_m2)
-        return value
-
-    def recess_share(self) -> float:
-        """Return the share of hollows and edges [1]."""
-        return sum(z.share for z in self.surface.zones if z.name == "recess")
-
-    def step_cost(self, step: Step, aim: Aim, *, on_bare: bool) -> float:
-        """Return money, time and delay of a step under an aim [money]."""
-        key = (step, on_bare, aim)
-        value = self._step_cost.get(key)
-        if value is None:
-            amounts = step_amounts(
-                self.know, self.workshop, self.surface, step, on_bare=on_bare, recess_share=self.recess_share()
-            )
-            hours = amounts.minutes.likely / 60.0 + self.setup_share * setup_hours(self.know, step)
-            delay = 0.0 if step.what == "cure" else amounts.wait_h.likely / 24.0
-            value = (
-                aim.money * amounts.money.likely
-                + aim.hours * hours * self.workshop.hour_worth
-                + aim.days * delay * self.workshop.day_worth
-            )
-            self._step_cost[key] = value
-        return value
-
-
-_SETUP = {
-    "spray": "spray-coat", "brush": "brush-coat", "roller": "roll-coat", "wipe": "wipe-coat", "pad": "wipe-coat",
-}  # fmt: skip
-
-
-def setup_hours(know: Knowledge, step: Step) -> float:
-    """Return set-up and clean-up of a step [h], to be shared by the surfaces of one session."""
-    if step.is_coat:
-        return know.labour(_SETUP.get(step.method, "brush-coat")).setup_h * max(1, step.coats)
-    if step.verb == "strip":
-        return know.labour("strip").setup_h
-    if step.verb in {"sand", "scuff", "clean", "rinse", "scrape"}:
-        return 0.05
-    return 0.0
+    @property
+    def laid(self) -> tuple[str, ...]:
+        """Return the classes of the tail laid so far: none, the body's, the body's and the one over it."""
+        if self.stage <= BODY or self.parent is None:
+            return ()
+        mine = last_class(self.run)
+        return (mine,) if self.stage == PROTECT else (*self.parent.laid, mine)
 
 
 @dataclass(slots=True)
@@ -158,6 +102,11 @@ class Search:
         Belief per world [1]; normally the start's own.
     aim
         Weighting.
+
+    Notes
+    -----
+    Best first by cost so far and the bound of `Ahead`. A run is judged step by step on ever more slots: not at all,
+    on the heaviest, on all; each time it goes back into the queue at what it costs at the least.
     """
 
     bench: Bench
@@ -165,147 +114,184 @@ class Search:
     weights: tuple[float, ...]
     aim: Aim = BALANCED
     _slots: list[tuple[int, int, float]] = field(default_factory=list)
+    _order: tuple[int, ...] = ()
+    _zones: tuple[str, ...] = ()
+    _work: dict[tuple[int, bool], float] = field(default_factory=dict)
+    _floors: dict[tuple[int, int], float] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
-        """Lay out the slots: every world with every zone."""
-        for w, _ in enumerate(self.bench.begin.worlds):
-            for z, share in enumerate(self.bench.begin.shares):
+        """Lay out the slots: every world with every zone; the heaviest are judged first."""
+        begin = self.bench.begin
+        for w, _ in enumerate(begin.worlds):
+            for z, share in enumerate(begin.shares):
                 self._slots.append((w, z, self.weights[w] * share))
+        self._zones = tuple(begin.grounds[z].zone for _, z, _ in self._slots)
+        rest = sorted(range(1, len(self._slots)), key=lambda i: -self._slots[i][2])
+        self._order = (0, *rest)
 
     def run(self, most: int = MAX_EXPANSIONS) -> Found:
         """Return the cheapest route, or an empty one where no way leads to the look."""
-        bench = self.bench
-        slots = tuple(
-            bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots
-        )
-        root = _Node(0, slots, tuple(() for _ in slots), None, (), False)
+        root = self._root()
         ahead = self._ahead(root)
         tie = count()
-        heap: list[tuple[float, int, float, _Node, Run | None]] = [(ahead[0], next(tie), 0.0, root, None)]
-        best: dict[tuple[int, tuple[int, ...], tuple[Charged, ...], bool], float] = {}
+        heap: list[tuple[float, int, _Node, Offer | None, int]] = [(0.0, next(tie), root, None, 0)]
+        best: dict[tuple[object, ...], float] = {}
         expanded = 0
         bound = 0.0
         while heap:
-            bound, _, cost, node, pending = heappop(heap)
+            bound, _, node, pending, judged = heappop(heap)
             if pending is not None:
-                made = self._follow(node, pending, cost)
-                if made is not None:
-                    nxt, price = made
-                    heappush(heap, (price + ahead[nxt.stage], next(tie), price, nxt, None))
+                for least, then, offer, seen in self._judge(ahead, node, pending, judged):
+                    heappush(heap, (max(bound, least), next(tie), then, offer, seen))
                 continue
-            if node.stage == len(STAGES):
-                return Found(steps=_way(node), cost=cost, expanded=expanded, exact=True, bound=cost)
-            key = (node.stage, node.slots, node.charged, node.removed)
-            if best.get(key, float("inf")) <= cost:
+            if node.stage == _DONE:
+                return Found(steps=_way(node), cost=node.cost, expanded=expanded, exact=True, bound=node.cost)
+            if best.get(node.key, float("inf")) <= node.cost:
                 continue
-            best[key] = cost
+            best[node.key] = node.cost
             expanded += 1
             if expanded > most:
                 break
-            for run in self._runs(node):
-                least = cost + self._least(node, run) + ahead[node.stage + 1]
-                heappush(heap, (least, next(tie), cost, node, run))
-        done = [(c, n) for _, _, c, n, pending in heap if n.stage == len(STAGES) and pending is None]
+            bare = self._state(0, node.slots[0]).bare
+            for offer in self._offers(node.stage, node.slots):
+                least = node.cost + self._work_of(offer, bare=bare)
+                least += self._after(ahead, node, offer, node.charged, judged=False)
+                heappush(heap, (max(bound, least), next(tie), node, offer, 0))
+        done = [node for _, _, node, pending, _ in heap if node.stage == _DONE and pending is None]
         if done:
-            cost, node = min(done, key=lambda pair: pair[0])
-            return Found(steps=_way(node), cost=cost, expanded=expanded, exact=False, bound=bound)
+            node = min(done, key=lambda n: n.cost)
+            return Found(steps=_way(node), cost=node.cost, expanded=expanded, exact=False, bound=bound)
         return Found(steps=(), cost=float("inf"), expanded=expanded, exact=not heap, bound=bound)
-
-    def _least(self, node: _Node, run: Run) -> float:
-        """Return what a run costs at the least: its work, before any fault is judged [money]."""
-        bare = self._state(node, 0).bare
-        return sum(self.bench.step_cost(step, self.aim, on_bare=bare and i == 0) for i, step in enumerate(run))
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
         """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""
+        node = self._follow(self._root(), self.bench.offer(steps), self._order)
+        end = self._end(node.slots)
+        area = max(self.bench.surface.area_m2, 0.2)
+        return node.cost + (end if end is not None else _REDO_M2 * area)
+
+    def _root(self) -> _Node:
+        """Return the node to begin with."""
         bench = self.bench
         slots = tuple(bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots)
-        root = _Node(0, slots, tuple(() for _ in slots), None, (), False)
-        made = self._follow(root, steps, 0.0)
-        if made is None:
-            return float("inf")
-        node, cost = made
-        end = self._end(list(node.slots))
-        area = max(bench.surface.area_m2, 0.2)
-        return cost + (end if end is not None else _REDO_M2 * area)
+        return _Node(0, slots, tuple(0 for _ in slots), None, (), False, 0.0)
 
-    def _ahead(self, root: _Node) -> list[float]:
-        """Return a cost that every route still has to pay from each stage on [money]."""
-        states = [self._state(root, i) for i in range(len(root.slots))]
-        body = min(
-            (sum(self.bench.step_cost(s, self.aim, on_bare=False) for s in run)
-             for run in self.menu.offers("body", states, self._zones())),
-            default=0.0,
-        )  # fmt: skip
-        at = STAGES.index("body")
-        opaque = self.menu.look.kind == "opaque"
-        factor = 0.6 if opaque else 0.98
-        return [factor * body if stage <= at else 0.0 for stage in range(len(STAGES) + 1)]
+    def _ahead(self, root: _Node) -> Ahead:
+        """Return the bound of this search."""
+        states = [self._state(i, number) for i, number in enumerate(root.slots)]
+        bench, menu = self.bench, self.menu
+        tails = bench.kept(menu, "tails", lambda: tails_of(bench, menu, states, self._zones))
+        colours = bench.kept(menu, "colours", lambda: colours_of(bench, menu, states, self._zones))
+        return Ahead(bench, self.aim, tails, colours, tuple((z, share) for _, z, share in self._slots))
 
-    def _zones(self) -> tuple[str, ...]:
-        """Return the zone name per slot."""
-        return tuple(self.bench.begin.grounds[z].zone for _, z, _ in self._slots)
+    def _after(self, ahead: Ahead, node: _Node, offer: Offer, charged: tuple[int, ...], *, judged: bool) -> float:
+        """Return what is still to be paid at the least after an offer, given what is charged by then [money]."""
+        if node.stage < _MEND:
+            return ahead.least((), charged) + ahead.colour
+        if node.stage == _MEND:
+            return ahead.least((), charged) + ahead.colour + self._cheapest(node, _SMOOTH)
+        floor = self._flaws_of(node) + (ahead.colour if node.stage == _SMOOTH else 0.0)
+        if node.stage == CLOSE:
+            return floor
+        if node.stage < BODY:
+            return floor + ahead.least((), charged)
+        laid = (*node.laid, last_class(offer.run))
+        return floor + ahead.least(laid if judged else (ALSO, *laid), charged)
 
-    def _state(self, node: _Node, slot: int) -> State:
-        """Return the state of a slot."""
-        return self.bench.engines[self._slots[slot][1]].state(node.slots[slot])
-
-    def _runs(self, node: _Node) -> Sequence[Run]:
-        """Return the runs offered at a node."""
-        states = [self._state(node, i) for i in range(len(node.slots))]
-        return self.menu.offers(STAGES[node.stage], states, self._zones())
-
-    def _follow(self, node: _Node, run: Run, cost: float) -> tuple[_Node, float] | None:
-        """Return the node after a run with its cost, or None where the goal is missed."""
-        slots, charged, removed = list(node.slots), list(node.charged), node.removed
-        engines = self.bench.engines
-        for step in run:
-            bare = self._state_of(slots, 0).bare
-            cost += self.bench.step_cost(step, self.aim, on_bare=bare)
-            if not removed and loses_original(step) and not self._state_of(slots, 0).bare:
-                cost += VALUE_LOST_M2.get(self.bench.surface.value, 0.0) * self.bench.surface.area_m2
-                removed = True
-            for i, (_, z, share) in enumerate(self._slots):
-                slots[i], hits = engines[z].play(slots[i], step)
-                if hits:
-                    price, charged[i] = self._charge(hits, charged[i], remember=step.is_coat)
-                    cost += self.aim.risk * share * price
-        stage = node.stage + 1
-        if stage == len(STAGES):
-            end = self._end(slots)
+    def _judge(
+        self, ahead: Ahead, node: _Node, offer: Offer, judged: int
+    ) -> list[tuple[float, _Node, Offer | None, int]]:
+        """Return what an offer becomes judged on more slots: nothing, itself at a higher price, or a node."""
+        wanted = next((few for few in _FEW_SLOTS if judged < few < len(self._order)), len(self._order))
+        then = self._follow(node, offer, self._order[:wanted])
+        if wanted < len(self._order):
+            least = then.cost + self._after(ahead, node, offer, then.charged, judged=True)
+            return [(least, node, offer, wanted)]
+        if then.stage == _DONE:
+            end = self._end(then.slots)
             if end is None:
-                return None
-            cost += end
-        return _Node(stage, tuple(slots), tuple(charged), node, run, removed), cost
+                return []
+            then = _Node(_DONE, then.slots, then.charged, node, then.run, then.removed, then.cost + end)
+            return [(then.cost, then, None, 0)]
+        return [(then.cost + self._bound(ahead, then), then, None, 0)]
 
-    def _state_of(self, slots: list[int], i: int) -> State:
-        """Return the state of one slot in a list."""
-        return self.bench.engines[self._slots[i][1]].state(slots[i])
+    def _bound(self, ahead: Ahead, node: _Node) -> float:
+        """Return what is still to be paid at the least from a node on [money]."""
+        rest = ahead.least(node.laid, node.charged)
+        if node.stage < _MEND:
+            return rest + ahead.colour
+        if node.stage <= _SMOOTH:
+            rest += ahead.colour + self._cheapest(node, _SMOOTH)
+        elif node.stage == _COLOUR:
+            rest += self._cheapest(node, _COLOUR)
+        return rest + (self._flaws_of(node) if node.stage > _MEND else 0.0)
 
-    def _charge(self, hits: Hits, charged: Charged, *, remember: bool) -> tuple[float, Charged]:
-        """Return the price of hits beyond what was charged, and what is charged now."""
-        price = 0.0
-        known = dict(charged)
-        changed = False
-        for hit in hits:
-            key = f"{hit.fault}|{hit.cause}"
-            before = known.get(key, 0.0)
-            if hit.chance > before:
-                price += self.bench.harm_of(hit.fault) * (hazard(hit.chance) - hazard(before))
-                if remember and hit.chance > 0.05:
-                    known[key] = round(hit.chance, 3)
-                    changed = True
-        return price, (tuple(sorted(known.items())) if changed else charged)
+    def _flaws_of(self, node: _Node) -> float:
+        """Return what the damage left takes off the worth at the least, once mending is done [money]."""
+        return sum(share * self._flaws(z, number) for (_, z, share), number in zip(self._slots, node.slots, strict=True))
 
-    def _end(self, slots: list[int]) -> float | None:
-        """Return the cost of what is missed at the end, or None where the look is not had."""
+    def _flaws(self, zone: int, number: int) -> float:
+        """Return what the damage of a state takes off the worth at the least [money]."""
+        key = (zone, number)
+        known = self._floors.get(key)
+        if known is None:
+            state = self.bench.engines[zone].state(number)
+            known = flaws_at_least(self.menu.know, self.menu.look, state, self.bench.surface.area_m2)
+            self._floors[key] = known
+        return known
+
+    def _cheapest(self, node: _Node, stage: int) -> float:
+        """Return the least work offered at a stage [money], as the states of a node stand."""
+        return min((self._work_of(offer, bare=False) for offer in self._offers(stage, node.slots)), default=0.0)
+
+    def _work_of(self, offer: Offer, *, bare: bool) -> float:
+        """Return the work of an offer at the least, before any fault is judged [money]."""
+        return sum(self._cost(number, bare=bare and i == 0) for i, number in enumerate(offer.numbers))
+
+    def _cost(self, number: int, *, bare: bool) -> float:
+        """Return the work of one step [money]."""
+        key = (number, bare)
+        known = self._work.get(key)
+        if known is None:
+            known = self._work[key] = self.bench.numbered_cost(number, self.aim, on_bare=bare)
+        return known
+
+    def _offers(self, stage: int, slots: tuple[int, ...]) -> tuple[Offer, ...]:
+        """Return what is offered at a stage."""
+        engines = self.bench.engines
+        readings = [engines[z].reading(number) for (_, z, _), number in zip(self._slots, slots, strict=True)]
+        return self.bench.offers(self.menu, STAGES[stage], readings, self._zones)
+
+    def _state(self, slot: int, number: int) -> State:
+        """Return the state of a slot by its number."""
+        return self.bench.engines[self._slots[slot][1]].state(number)
+
+    def _follow(self, node: _Node, offer: Offer, order: tuple[int, ...]) -> _Node:
+        """Return the node after an offer, judged on some slots; the first slot is always among them."""
+        slots, charged, removed, cost = list(node.slots), list(node.charged), node.removed, node.cost
+        bench, risk = self.bench, self.aim.risk
+        for step, number in zip(offer.run, offer.numbers, strict=True):
+            bare = self._state(0, slots[0]).bare
+            cost += self._cost(number, bare=bare)
+            if not removed and not bare and loses_original(step):
+                cost += VALUE_LOST_M2.get(bench.surface.value, 0.0) * bench.surface.area_m2
+                removed = True
+            for i in order:
+                _, z, share = self._slots[i]
+                slots[i], price, charged[i] = bench.move(z, slots[i], number, charged[i])
+                if price:
+                    cost += risk * share * price
+        return _Node(node.stage + 1, tuple(slots), tuple(charged), node, offer.run, removed, cost)
+
+    def _end(self, slots: tuple[int, ...]) -> float | None:
+        """Return the cost of what is missed at the end [money], or None where the look is not had."""
         area = self.bench.surface.area_m2
         cost = 0.0
         had = 0.0
         flat = 0.0
         for i, (w, z, share) in enumerate(self._slots):
             ground = self.bench.begin.grounds[z]
-            state = self._state_of(slots, i)
+            state = self._state(i, slots[i])
             ok = reached(self.menu.know, ground, self.menu.look, state)
             cost += share * flaws(self.menu.know, self.menu.look, state, area)
             if not ok:

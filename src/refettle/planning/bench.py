@@ -1,0 +1,247 @@
+"""One surface on the bench: engines per zone, prices, and what was worked out once for all its searches."""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass, field
+from typing import TypeVar, cast
+
+from refettle.domain.piece import Surface, Workshop
+from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.cost import Aim, harm, hazard, step_amounts
+from refettle.planning.engine import Engine, Hits, Memory
+from refettle.planning.offers import Menu, Run
+from refettle.planning.panel import Reading
+from refettle.planning.start import Start
+from refettle.planning.watch import Notes, Read, GlimpsedState
+
+T = TypeVar("T")
+Charged = tuple[tuple[str, float], ...]
+"""Causes with the chance [1] they were charged at, sorted."""
+Move = tuple[int, float, int]
+"""Number of the next state, price of the faults met [money], number of what is charged then."""
+
+
+@dataclass(frozen=True, slots=True)
+class Offer:
+    """
+    A run of steps with the bench's numbers of its steps.
+
+    Attributes
+    ----------
+    run
+        The steps.
+    numbers
+        Their numbers, see `Bench.step_no`.
+    """
+
+    run: Run
+    numbers: tuple[int, ...]
+
+
+@dataclass(slots=True, eq=False)
+class _Shelf:
+    """Offers of one stage of one menu, remembered by what the menu read of the states."""
+
+    reads: tuple[tuple[int, Read], ...] = ()
+    made: dict[tuple[object, ...], tuple[Offer, ...]] = field(default_factory=dict)
+
+
+@dataclass(slots=True)
+class Bench:
+    """
+    One surface with its engines, ready to be searched again and again.
+
+    Attributes
+    ----------
+    know, workshop, surface, begin
+        Facts, place, surface, and where it starts from.
+    setup_share
+        Share of set-up time that this surface carries [1].
+    engines
+        One per zone; made when left empty.
+    memory
+        What rules answered so far; handed on between benches with the same facts, it saves asking again.
+    """
+
+    know: Knowledge
+    workshop: Workshop
+    surface: Surface
+    begin: Start
+    setup_share: float = 1.0
+    engines: list[Engine] = field(default_factory=list)
+    memory: Memory | None = None
+    steps: list[Step] = field(default_factory=list)
+    charges: list[Charged] = field(default_factory=lambda: [()])
+    _step_nos: dict[Step, int] = field(default_factory=dict)
+    _charge_nos: dict[Charged, int] = field(default_factory=lambda: {(): 0})
+    _moves: dict[tuple[int, int, int, int], Move] = field(default_factory=dict)
+    _shelves: dict[Menu, dict[str, _Shelf]] = field(default_factory=dict)
+    _kept: dict[tuple[Menu, str], object] = field(default_factory=dict)
+    _harm: dict[str, float] = field(default_factory=dict)
+    _plain: dict[tuple[int, bool], tuple[float, float, float]] = field(default_factory=dict)
+
+    def __post_init__(self) -> None:
+        """Make one engine per zone."""
+        if self.memory is None:
+            self.memory = Memory(self.know)
+        if not self.engines:
+            air = self.workshop.air_likely
+            self.engines = [
+                Engine(know=self.know, ground=g, air=air, memory=self.memory) for g in self.begin.grounds
+            ]
+
+    def kept(self, menu: Menu, name: str, make: Callable[[], T]) -> T:
+        """Return what is made once per menu."""
+        key = (menu, name)
+        if key not in self._kept:
+            self._kept[key] = make()
+        return cast("T", self._kept[key])
+
+    def harm_of(self, fault: str) -> float:
+        """Return the harm of a fault on this surface [money]."""
+        value = self._harm.get(fault)
+        if value is None:
+            value = self._harm[fault] = harm(self.know, self.workshop, fault, self.surface.area_m2)
+        return value
+
+    def recess_share(self) -> float:
+        """Return the share of hollows and edges [1]."""
+        return sum(z.share for z in self.surface.zones if z.name == "recess")
+
+    def step_no(self, step: Step) -> int:
+        """Return the number of a step, new or known."""
+        number = self._step_nos.get(step)
+        if number is None:
+            number = self._step_nos[step] = len(self.steps)
+            self.steps.append(step)
+        return number
+
+    def offer(self, run: Run) -> Offer:
+        """Return a run with the numbers of its steps."""
+        return Offer(run, tuple(self.step_no(step) for step in run))
+
+    def step_cost(self, step: Step, aim: Aim, *, on_bare: bool) -> float:
+        """Return money, time and delay of a step under an aim [money]."""
+        return self.numbered_cost(self.step_no(step), aim, on_bare=on_bare)
+
+    def numbered_cost(self, number: int, aim: Aim, *, on_bare: bool) -> float:
+        """Return money, time and delay of a step under an aim [money], the step by its number."""
+        key = (number, on_bare)
+        plain = self._plain.get(key)
+        if plain is None:
+            step = self.steps[number]
+            amounts = step_amounts(
+                self.know,
+                self.workshop,
+                self.surface,
+                step,
+                on_bare=on_bare,
+                recess_share=self.recess_share(),
+            )
+            hours = amounts.minutes.likely / 60.0 + self.setup_share * setup_hours(self.know, step)
+            delay = 0.0 if step.what == "cure" else amounts.wait_h.likely / 24.0
+            plain = (amounts.money.likely, hours * self.workshop.hour_worth, delay * self.workshop.day_worth)
+            self._plain[key] = plain
+        return aim.money * plain[0] + aim.hours * plain[1] + aim.days * plain[2]
+
+    def move(self, zone: int, state: int, step: int, charged: int) -> Move:
+        """
+        Return where a step leads from a state and what its faults cost beyond what was charged.
+
+        Parameters
+        ----------
+        zone
+            Number of the zone.
+        state, step, charged
+            Numbers of the state (in the zone's engine), the step and what is charged (on this bench).
+
+        Returns
+        -------
+        tuple
+            Number of the next state, price [money] for the whole surface, number of what is charged then.
+        """
+        key = (zone, state, step, charged)
+        known = self._moves.get(key)
+        if known is None:
+            doing = self.steps[step]
+            following, hits = self.engines[zone].play(state, doing)
+            price, then = self._charge(hits, charged, remember=doing.is_coat) if hits else (0.0, charged)
+            known = self._moves[key] = (following, price, then)
+        return known
+
+    def _charge(self, hits: Hits, number: int, *, remember: bool) -> tuple[float, int]:
+        """Return the price of hits beyond what was charged [money], and the number of what is charged now."""
+        price = 0.0
+        known = dict(self.charges[number])
+        changed = False
+        for hit in hits:
+            key = f"{hit.fault}|{hit.cause}"
+            before = known.get(key, 0.0)
+            if hit.chance > before:
+                price += self.harm_of(hit.fault) * (hazard(hit.chance) - hazard(before))
+                if remember and hit.chance > 0.05:
+                    known[key] = round(hit.chance, 3)
+                    changed = True
+        return price, (self.charge_no(tuple(sorted(known.items()))) if changed else number)
+
+    def charge_no(self, charged: Charged) -> int:
+        """Return the number of what is charged, new or known."""
+        number = self._charge_nos.get(charged)
+        if number is None:
+            number = self._charge_nos[charged] = len(self.charges)
+            self.charges.append(charged)
+        return number
+
+    def offers(
+        self, menu: Menu, stage: str, readings: Sequence[Reading], zones: Sequence[str]
+    ) -> tuple[Offer, ...]:
+        """
+        Return what a menu offers at a stage, worked out once for states that look alike to it.
+
+        Parameters
+        ----------
+        menu
+            The menu.
+        stage
+            One of `STAGES`.
+        readings
+            States of all worlds and zones, heaviest world first.
+        zones
+            Zone name of each state.
+
+        Returns
+        -------
+        tuple
+            Offers in the menu's order.
+        """
+        shelf = self._shelves.setdefault(menu, {}).setdefault(stage, _Shelf())
+        key = tuple([readings[i].value(read) for i, read in shelf.reads])
+        known = shelf.made.get(key)
+        if known is not None:
+            return known
+        notes: Notes = set()
+        states = [GlimpsedState(reading.state, i, notes) for i, reading in enumerate(readings)]
+        made = tuple(self.offer(run) for run in menu.offers(stage, states, zones))
+        reads = {(int(whose), ("before", name, argument)) for whose, name, argument in notes}
+        if not reads <= set(shelf.reads):
+            shelf.reads = tuple(sorted(reads.union(shelf.reads)))
+            shelf.made.clear()
+            key = tuple([readings[i].value(read) for i, read in shelf.reads])
+        shelf.made[key] = made
+        return made
+
+
+_SETUP = {
+    "spray": "spray-coat", "brush": "brush-coat", "roller": "roll-coat", "wipe": "wipe-coat", "pad": "wipe-coat",
+}  # fmt: skip
+
+
+def setup_hours(know: Knowledge, step: Step) -> float:
+    """Return set-up and clean-up of a step [h], to be shared by the surfaces of one session."""
+    if step.is_coat:
+        return know.labour(_SETUP.get(step.method, "brush-coat")).setup_h * max(1, step.coats)
+    if step.verb == "strip":
+        return know.labour("strip").setup_h
+    if step.verb in {"sand", "scuff", "clean", "rinse", "scrape"}:
+        return 0.05
+    return 0.0
