@@ -15,7 +15,7 @@ _FILM_FACTOR = {"thin": 0.6, "normal": 1.0, "heavy": 1.6}
 _CUT_UM = ((60, 300), (80, 200), (100, 150), (120, 100), (150, 50), (180, 25), (220, 13), (320, 6))
 _FILM_CUT_UM = ((80, 120), (120, 45), (150, 25), (180, 18), (220, 12), (320, 4))
 _SANDED_AWAY = {"grime": 0.35, "polish": 0.55, "plasticiser": 0.12, "skin-oil": 0.5, "wax": 0.6, "grease": 0.75,
-                "glue": 0.6, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
+                "glue": 0.48, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
                 "mould": 0.7, "alkali": 0.8, "silicone": 0.9}  # fmt: skip
 _STILL = 0.04
 
@@ -362,7 +362,7 @@ def _sanded_film(know: Knowledge, ground: Ground, state: State, step: Step, grit
     patchy = top.patchy
     if top.old and not light and top.um > 0 and cut > 0.6 * top.um:
         patchy = max(patchy, 20)
-    hold = round(top.hold + (100 - top.hold) * (0.4 if light else 0.65))
+    hold = round(top.hold + (100 - top.hold) * (0.2 if light else 0.65))
     return changed(state, stack=(*state.stack[:-1], changed(top, um=left, patchy=patchy, hold=hold)))
 
 

@@ -77,7 +77,7 @@ def dirt_between(sit: Situation) -> Cause | None:
     reads = []
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
-        loss = facts.spoils_bond * (percent / 100.0) ** 0.9
+        loss = facts.spoils_bond * percent / 100.0
         if new.tolerates_dirt > 0:
             loss *= 1.0 - new.tolerates_dirt
         elif new.family == "wax" or new.dry_um <= 0:
@@ -156,7 +156,7 @@ def colour_film_below(sit: Situation) -> Cause | None:
     if not facts.wiped_off or new.wiped_off or facts.dry_um <= 3 or facts.family == "oxidative":
         return None
     cold = ramp(sit.air.temp_c, 19.0, 12.0)
-    chance = 0.12 + 0.25 * cold + 0.08 * max(0, below.coats - 1)
+    chance = 0.08 + 0.25 * cold + 0.08 * max(0, below.coats - 1)
     return Cause(
         chance=chance,
         why=f"{facts.name} left a film of its own that {new.name} must hang on",
