@@ -136,6 +136,8 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     before = risks_on(bench, without)
     worst, gain = None, 0.0
     for risk in before:
+        if risk.fault == "lead-dust" and step.verb == "strip":
+            continue
         was = now[risk.fault].chance if risk.fault in now else 0.0
         rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)
         if rise > gain and risk.chance > was + 0.06:

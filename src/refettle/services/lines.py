@@ -37,10 +37,10 @@ def first_screen(know: Knowledge, piece: Piece, workshop: Workshop, plan: PieceP
 
 def main_group(plan: PiecePlan) -> GroupPlan | None:
     """Return the group that decides the piece: with a route, not bare, the largest; tops weigh double."""
-    groups = [g for g in plan.groups if g.route is not None and g.look.kind not in {"bare"}]
+    groups = [g for g in plan.groups if g.route is not None and g.look.kind != "bare"]
     if not groups:
         return None
-    return max(groups, key=lambda g: g.area_m2 * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0) * (0.2 if g.look.kind == "keep" else 1.0))
+    return max(groups, key=lambda g: g.area_m2 * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0) * (0.1 if g.look.kind in {"keep", "odour-free"} else 1.0))
 
 
 def _before(plan: PiecePlan) -> str:
