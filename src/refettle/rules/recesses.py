@@ -46,7 +46,7 @@ def remover_in_hollows(sit: Situation) -> Cause | None:
     if left <= 0.03:
         return None
     return Cause(
-        chance=min(0.6, 0.9 * left),
+        chance=min(0.6, 0.65 * left),
         why="remover left in hollows softens the coat from below",
         reads=(("contaminant:remover-residue", "slows_cure"),),
     )
