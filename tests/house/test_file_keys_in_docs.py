@@ -7,6 +7,7 @@ import pytest
 from tests.fakes import small_knowledge
 
 from refettle.domain.piece import LOOKS, ORIENTATIONS, RELIEFS, SHEENS, SOUNDNESS, USES, VALUES
+from refettle.domain.step import EVENT_MARKS, WORK_MARKS
 from refettle.files import (
     air_entries,
     form_entries,
@@ -22,7 +23,7 @@ PIECE_WORDS = {
     *piece_file.PIECE_KEYS, *form_entries.SIZE_KEYS, *piece_file.CONSTRAINTS, *form_entries.parameter_keys(),
     *surface_fields.SURFACE_KEYS, *surface_fields.PLACE_KEYS, *old_finish.LAYER_KEYS,
     *surface_fields.LOOK_KEYS, *own_steps.STEP_KEYS, *air_entries.AIR_KEYS, *own_steps.VERB_WORDS,
-    *own_steps.METHODS, *own_steps.FILMS, *own_steps.MARKS, *own_steps.EXPOSURES, *LOOKS, *SHEENS,
+    *own_steps.METHODS, *own_steps.FILMS, *WORK_MARKS, *EVENT_MARKS, *LOOKS, *SHEENS,
     *SOUNDNESS, *RELIEFS, *ORIENTATIONS, *USES, *VALUES,
 }  # fmt: skip
 WORKSHOP_WORDS = {

@@ -21,7 +21,7 @@ from refettle.domain.piece import (
     Surface,
     Workshop,
 )
-from refettle.domain.step import VERBS
+from refettle.domain.step import EVENT_MARKS, VERBS, WORK_MARKS
 from refettle.files.piece_file import CONSTRAINTS, read_piece
 from refettle.files.piece_writer import amend_piece, write_piece
 from refettle.files.workshop_file import read_workshop
@@ -42,9 +42,16 @@ done:
     air: {temperature: 12 C, humidity: 80 %}
 intend:
   top:
+    - strip: mild remover
+      passes: 2
     - scuff: synthetic pad
+      how: [wet, clean dust]
+      across grain: no
     - wait: 3 days
+    - expose: [storm, sun]
+    - use: [table, hot dish, years]
 """
+MARKS = frozenset(EVENT_MARKS.values()) | frozenset(WORK_MARKS.values())
 ODD = "\t\x00\ufeff:-#{}[],&*!|>'\"%@`?~\n 0159.,°µ½²éx\u200b\u2028\U0001f600<<=/\\"
 WORDS = [
     "no",
@@ -61,6 +68,8 @@ WORDS = [
     "[]",
     "",
     "P180",
+    "storm",
+    "hot-dish",
     "30 %",
     "60 cm",
 ]
@@ -122,6 +131,7 @@ def check_piece(piece: Piece) -> None:
         assert len(own.steps) == len(own.where)
         for step in own.steps:
             assert step.verb in VERBS
+            assert step.how <= MARKS
             assert 0 <= step.wait_after_h < float("inf")
     assert all(one.path and one.value and one.why for one in piece.assumed)
 

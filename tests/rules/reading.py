@@ -26,7 +26,7 @@ from refettle.domain.piece import (
     Surface,
     Zone,
 )
-from refettle.domain.step import COAT_VERBS, VERBS, Step
+from refettle.domain.step import COAT_VERBS, EVENT_MARKS, VERBS, WORK_MARKS, Step
 from refettle.files.amounts import Unclear, film_um, grit, length_mm, share, temp_c, time_h
 from refettle.knowledge import Knowledge
 from refettle.planning.engine import play
@@ -197,7 +197,7 @@ def _step(know: Knowledge, entry: Mapping[str, Any]) -> Step:
     if verb in {"wait", "air"}:
         return _changed(know, Step(verb=verb, wait_after_h=_amount(time_h, value)), words)
     if verb in {"use", "expose"}:
-        return _changed(know, Step(verb=verb, how=_marks(value)), words)
+        return _changed(know, Step(verb=verb, how=_marks(value, EVENT_MARKS)), words)
     what = "" if value is None else str(value)
     if verb in COAT_VERBS:
         _known(know, "film", what)
@@ -227,7 +227,7 @@ def _changed(know: Knowledge, step: Step, words: Mapping[str, Any]) -> Step:
             case "film":
                 changes["film"] = _one_of(value, ("thin", "normal", "heavy"))
             case "how":
-                changes["how"] = _marks(value)
+                changes["how"] = _marks(value, WORK_MARKS)
             case _:
                 changes["air"] = _air(value)
     return replace(step, **changes)
@@ -269,9 +269,10 @@ def _air(entry: Mapping[str, Any]) -> Air:
     )
 
 
-def _marks(value: str | list[str]) -> frozenset[str]:
-    """Return the marks of a step."""
-    return frozenset([value] if isinstance(value, str) else value)
+def _marks(value: str | list[str], words: Mapping[str, str]) -> frozenset[str]:
+    """Return the marks of a step from the words that a piece file takes."""
+    said = [value] if isinstance(value, str) else value
+    return frozenset(words[_one_of(word, tuple(words))] for word in said)
 
 
 def _amount(reader: Callable[[str], float | Unclear], value: object) -> float:

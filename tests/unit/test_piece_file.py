@@ -6,6 +6,8 @@ from tests.fakes import small_knowledge
 
 from refettle.domain.air import Air
 from refettle.domain.piece import Look, OldLayer, Piece
+from refettle.domain.step import EVENT_MARKS, WORK_MARKS
+from refettle.files.own_steps import STEP_KEYS, VERB_WORDS
 from refettle.files.piece_file import read_piece
 
 TABLE = """\
@@ -225,6 +227,49 @@ def test_waits_that_were_not_given_are_those_of_the_class_and_are_told():
     assert assumed(piece)["intend/coat/wait between"] == ("2 h", "not said: when it may usually be recoated")
 
 
+def test_every_word_for_what_is_met_sets_the_mark_that_rules_read():
+    for word, mark in EVENT_MARKS.items():
+        for verb in ("expose", "use"):
+            (step,) = read(PANEL + f"intend: [{{{verb}: {word}}}]\n").intend[0].steps
+            assert (step.verb, step.what, step.how) == (verb, word, {mark})
+
+
+def test_several_things_are_met_at_once_and_the_first_names_the_step():
+    piece = read(
+        PANEL + "intend: [{expose: [Storm, sun]}, {use: [table, hot dish, years]}, {use: kitchen}]\n"
+    )
+    assert [(step.what, step.how) for step in piece.intend[0].steps] == [
+        ("storm", {"wet-storm", "sun"}), ("table", {"hot-dish", "years"}), ("kitchen", set()),
+    ]  # fmt: skip
+
+
+def test_every_word_for_how_work_is_done_sets_the_mark_that_rules_read():
+    for word, mark in WORK_MARKS.items():
+        (step,) = read(PANEL + f"done: [{{sand: P120, how: {word}}}]\n").done[0].steps
+        assert step.how == {mark}
+        if word in STEP_KEYS:
+            (step,) = read(PANEL + f"done: [{{sand: P120, {word}: yes}}]\n").done[0].steps
+            assert step.how == {mark}
+    (step,) = read(PANEL + "done: [{sand: P120, how: [wet, clean dust], across grain: no}]\n").done[0].steps
+    assert step.how == {"wet", "clean dust"}
+
+
+def test_a_remover_is_counted_in_passes_and_one_pass_said_is_one_pass():
+    piece = read(
+        PANEL + "done:\n  - {strip: mild remover, passes: 2}\n  - {strip: mild remover, passes: 1}\n"
+    )
+    two, one = piece.done[0].steps
+    assert (two.coats, two.how, two.wait_between_h) == (2, set(), 0.0)
+    assert (one.coats, one.how) == (1, {"one pass"})
+
+
+@pytest.mark.parametrize("verb", sorted(VERB_WORDS))
+@pytest.mark.parametrize("value", ["", "[]", "{}", "x", "P180", "3 h", "[x, y]", "{x: y}"])
+def test_any_verb_with_anything_behind_it_is_a_step_or_a_finding(verb: str, value: str):
+    piece, findings = read_piece(PANEL + f"done: [{{{verb}: {value}}}]\n", "t.yaml", small_knowledge())
+    assert (piece is None) == any(finding.level == "error" for finding in findings)
+
+
 def test_a_sequence_may_stand_under_a_surface_or_a_group():
     piece = read(TABLE + "intend:\n  legs:\n    - wax: paste wax\n  top:\n    - strip: mild remover\n")
     assert [(own.surface, own.steps[0].verb) for own in piece.intend] == [
@@ -285,11 +330,23 @@ def test_a_sequence_may_stand_under_a_surface_or_a_group():
         ("done: [{clean: naphta}]", 't.yaml:6: done/clean: "naphta" is not a known cleaner – write "naphtha"  [unknown-cleaner]'),
         ("done: [{coat: shellac, by: mop}]", 't.yaml:6: done/coat/by: "mop" is not a known way to lay a coat – write brush, wipe, pad, roller, spray or aerosol  [unknown-word]'),
         ("done: [{coat: shellac, film: thik}]", 't.yaml:6: done/coat/film: "thik" is not a known thickness of a coat – write "thin"  [unknown-word]'),
-        ("done: [{coat: shellac, colour: red}]", 't.yaml:6: done/coat/colour: "colour" is not an entry that is known here – known here: coats, by, grit, wait between, wait after, film, air, how, not wiped, wet, dry, steel wool, covered, slow thinner  [unknown-key]'),
+        ("done: [{coat: shellac, colour: red}]", 't.yaml:6: done/coat/colour: "colour" is not an entry that is known here – known here: coats, passes, by, grit, wait between, wait after, film, air, how, wiped, not wiped, not thinned, slow thinner, over-brushed, shaken, wet, steel wool, across grain, through the grits, to bare, clean dust, hollows, pores, one pass, thorough, flooding, soaking, iron, nails, squeeze-out off  [unknown-key]'),
         ("done: [{coat: shellac, air: cold}]", 't.yaml:6: done/coat/air: entries are due here – write entries below it, e.g. "temperature: 12 C" and "humidity: 80 %"  [wrong-form]'),
         ("done: [{coat: shellac, air: {wind: 3}}]", 't.yaml:6: done/coat/air/wind: "wind" is not an entry that is known here – known here: temperature, humidity, sun  [unknown-key]'),
-        ("done: [{expose: rain}]", 't.yaml:6: done/expose: "rain" is not a known exposure – write water, damp, heat, sun, cold, contact or closed  [unknown-word]'),
-        ("done: [{coat: shellac, how: fast}]", 't.yaml:6: done/coat/how: "fast" is not a known mark of a step – write not wiped, wet, dry, steel wool, covered, slow thinner, key, level or bare  [unknown-word]'),
+        ("done: [{expose: gale}]", 't.yaml:6: done/expose: "gale" is not a known exposure – write sun, heat, hot dish, cold, freezing, damp air, dry air, storm, standing water, closed, dark, against a wall …  [unknown-word]'),
+        ("done: [{expose: [sun, freesing]}]", 't.yaml:6: done/expose: "freesing" is not a known exposure – write "freezing"  [unknown-word]'),
+        ("done: [{expose: wet-storm}]", 't.yaml:6: done/expose: "wet-storm" is not a known exposure – write "storm"  [unknown-word]'),
+        ("done: [{expose: table}]", 't.yaml:6: done/expose: "table" is not a known exposure – write sun, heat, hot dish, cold, freezing, damp air, dry air, storm, standing water, closed, dark, against a wall …  [unknown-word]'),
+        ("done: [{expose: []}]", "t.yaml:6: done/expose: the list is empty – write what it meets, e.g. sun  [no-value]"),
+        ("done: [{use: standing watr}]", 't.yaml:6: done/use: "standing watr" is not a known use – write "standing water"  [unknown-word]'),
+        ("done: [{use: {sun: yes}}]", "t.yaml:6: done/use: a mapping stands where one value is due – write one value  [wrong-form]"),
+        ("done: [{coat: shellac, how: fast}]", 't.yaml:6: done/coat/how: "fast" is not a known mark of a step – write wiped, not wiped, not thinned, slow thinner, over-brushed, shaken, wet, steel wool, across grain, through the grits, to bare, raise grain …  [unknown-word]'),
+        ("done: [{sand: P180, how: [to bare, acros grain]}]", 't.yaml:6: done/sand/how: "acros grain" is not a known mark of a step – write "across grain"  [unknown-word]'),
+        ("done: [{sand: P180, acros grain: yes}]", 't.yaml:6: done/sand/acros grain: "acros grain" is not an entry that is known here – write "across grain"  [unknown-key]'),
+        ("done: [{strip: mild remover, coats: 2}]", 't.yaml:6: done/strip/coats: "strip" is not counted in coats – write "passes"  [no-use]'),
+        ("done: [{coat: shellac, passes: 2}]", 't.yaml:6: done/coat/passes: "coat" is not counted in passes – write "coats"  [no-use]'),
+        ("done: [{clean: naphtha, coats: 2}]", 't.yaml:6: done/clean/coats: "clean" is not counted in coats – write the step as often as you do it  [no-use]'),
+        ("done: [{strip: mild remover, passes: two}]", 't.yaml:6: done/strip/passes: "two" is not a whole number from 1 to 100 – write a whole number, e.g. 2  [unclear-amount]'),
     ],
 )  # fmt: skip
 def test_a_finding_says_what_where_and_what_to_do(line: str, message: str):

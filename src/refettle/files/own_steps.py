@@ -6,7 +6,7 @@ from typing import Final
 from refettle.domain.air import Air
 from refettle.domain.finding import Where
 from refettle.domain.piece import USES, Assumed
-from refettle.domain.step import COAT_VERBS, VERBS, Step
+from refettle.domain.step import COAT_VERBS, EVENT_MARKS, VERBS, WORK_MARKS, Step
 from refettle.files.air_entries import read_air
 from refettle.files.amounts import count, grit, quoted, time_h
 from refettle.files.fields import Desk, nearest
@@ -15,12 +15,8 @@ from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain
 VERB_WORDS: Final = {verb.replace("_", " "): verb for verb in sorted(VERBS)} | {"coat": "coat"}
 METHODS: Final = ("brush", "wipe", "pad", "roller", "spray", "aerosol")
 FILMS: Final = ("thin", "normal", "heavy")
-MARKS: Final = ("not wiped", "wet", "dry", "steel wool", "covered", "slow thinner", "key", "level", "bare")
-EXPOSURES: Final = ("water", "damp", "heat", "sun", "cold", "contact", "closed")
-STEP_KEYS: Final = (
-    "coats", "by", "grit", "wait between", "wait after", "film", "air", "how",
-    "not wiped", "wet", "dry", "steel wool", "covered", "slow thinner",
-)  # fmt: skip
+_KEYS: Final = ("coats", "passes", "by", "grit", "wait between", "wait after", "film", "air", "how")
+STEP_KEYS: Final = (*_KEYS, *(mark for mark in WORK_MARKS if mark not in VERB_WORDS))
 
 _KINDS: Final = {
     "clean": ("cleaner",),
@@ -34,7 +30,7 @@ _KINDS: Final = {
     "revive": ("cleaner", "remover"),
 } | dict.fromkeys((*sorted(COAT_VERBS), "coat"), ("film",))
 _UNSAID: Final = {"rinse": "water-rinse", "neutralise": "vinegar-water", "scrape": "card-scraper"}
-_FREE: Final = ("mask", "sample", "take_off", "refit", "raise_grain")
+_FREE: Final = ("mask", "sample", "take_off", "refit", "raise_grain", "climate")
 _EG: Final = {
     "clean": "soap and water",
     "strip": "mild remover",
@@ -205,9 +201,9 @@ def _read_what(desk: Desk, draft: _Draft, tree: Tree) -> None:
         case "air":
             draft.after_h = desk.amount(tree, draft.path, time_h)
         case "expose":
-            draft.what = desk.choice(tree, draft.path, EXPOSURES, "exposure") or ""
+            _read_events(desk, draft, tree, tuple(EVENT_MARKS), "exposure")
         case "use":
-            draft.what = desk.choice(tree, draft.path, USES, "use") or ""
+            _read_events(desk, draft, tree, (*USES, *EVENT_MARKS), "use")
         case verb if verb in _FREE:
             draft.what = "" if silent else desk.text(tree, draft.path) or ""
         case verb if silent and verb in _UNSAID:
@@ -224,6 +220,17 @@ def _read_what(desk: Desk, draft: _Draft, tree: Tree) -> None:
             )
         case _:
             _read_known(desk, draft, tree)
+
+
+def _read_events(desk: Desk, draft: _Draft, tree: Tree, known: tuple[str, ...], noun: str) -> None:
+    """Read what the surface meets: one word or several; a kind of use sets no mark."""
+    items = desk.items(tree)
+    if not items:
+        what = "the list is empty"
+        desk.say("no-value", tree.line, draft.path, what, f"write what it meets, e.g. {known[0]}")
+    words = [word for item in items if (word := desk.choice(item, draft.path, known, noun))]
+    draft.what = words[0] if words else ""
+    draft.how.update(EVENT_MARKS[word] for word in words if word in EVENT_MARKS)
 
 
 def _read_abrasive(desk: Desk, draft: _Draft, tree: Tree, *, silent: bool) -> None:
@@ -280,8 +287,8 @@ def _modifier(desk: Desk, draft: _Draft, entry: Entry) -> None:
     """Read one of the further entries of a step."""
     path = f"{draft.path}/{entry.key}"
     match plain(entry.key):
-        case "coats":
-            draft.coats = desk.amount(entry.value, path, count) or 1
+        case "coats" | "passes":
+            _read_number(desk, draft, entry, path)
         case "by":
             _read_by(desk, draft, entry.value, path)
         case "grit" if draft.grits:
@@ -299,13 +306,30 @@ def _modifier(desk: Desk, draft: _Draft, entry: Entry) -> None:
         case "air":
             draft.air = read_air(desk, entry.value, path)
         case "how":
-            marks = (desk.choice(item, path, MARKS, "mark of a step") for item in desk.items(entry.value))
-            draft.how.update(mark for mark in marks if mark)
-        case mark if mark in MARKS:
+            words = [
+                desk.choice(item, path, tuple(WORK_MARKS), "mark of a step")
+                for item in desk.items(entry.value)
+            ]
+            draft.how.update(WORK_MARKS[word] for word in words if word)
+        case word if word in WORK_MARKS:
             if desk.yes(entry.value, path):
-                draft.how.add(mark)
+                draft.how.add(WORK_MARKS[word])
         case _:
             desk.unknown_key(entry, path, STEP_KEYS)
+
+
+def _read_number(desk: Desk, draft: _Draft, entry: Entry, path: str) -> None:
+    """Read the coats of a coat or the passes of a remover; one pass said is one pass meant."""
+    word = plain(entry.key)
+    due = "passes" if draft.verb == "strip" else "coats" if draft.verb in {*COAT_VERBS, "coat"} else ""
+    if word != due:
+        do = f'write "{due}"' if due else "write the step as often as you do it"
+        verb = draft.path.rpartition("/")[2]
+        desk.say("no-use", entry.line, path, f"{quoted(verb)} is not counted in {word}", do)
+        return
+    draft.coats = desk.amount(entry.value, path, count) or 1
+    if word == "passes" and draft.coats == 1:
+        draft.how.add("one pass")
 
 
 def _read_by(desk: Desk, draft: _Draft, tree: Tree, path: str) -> None:
@@ -322,7 +346,7 @@ def _waits(desk: Desk, draft: _Draft) -> list[Assumed]:
     """Fill in the waits that were not given: what the class or the cleaner needs."""
     needed, why = _needed_wait(desk, draft)
     assumed: list[Assumed] = []
-    if draft.between_h is None and draft.coats > 1:
+    if draft.between_h is None and draft.coats > 1 and draft.verb != "strip":
         draft.between_h = needed
         assumed.append(Assumed(path=f"{draft.path}/wait between", value=f"{needed:g} h", why=why))
     if draft.after_h is None and needed > 0:

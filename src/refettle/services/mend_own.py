@@ -5,7 +5,7 @@ from dataclasses import dataclass, replace
 
 from refettle.domain.piece import Look, Piece, Workshop
 from refettle.domain.plan import Risk
-from refettle.domain.step import Step
+from refettle.domain.step import Step, mark_words
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import harm, hazard
 from refettle.planning.offers import Menu, nice_hours, wait_until
@@ -253,7 +253,8 @@ def _airs(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
         yield "keep it indoors, out of sun, rain and frost", tuple(replace(s, air=calm) for s in kept)
     for i, step in enumerate(steps):
         if step.verb == "use" and step.how:
-            yield f"do not expose it to {', '.join(sorted(step.how))}", _swap(steps, i, how=frozenset(), what="ordinary use")
+            met = ", ".join(mark_words(step.how))
+            yield f"do not expose it to {met}", _swap(steps, i, how=frozenset(), what="ordinary use")
 
 
 def _work_ways(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:

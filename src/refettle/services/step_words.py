@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping
 from typing import Final
 
-from refettle.domain.step import Step
+from refettle.domain.step import Step, mark_words
 from refettle.knowledge.knowledge import Knowledge
 
 Phrase = Callable[[Knowledge, Step], str]
@@ -41,9 +41,13 @@ _WAITS: Final = {
     "safe to wrap": "Wait until safe to wrap", "dry out": "Let it dry out", "cure": "Wait until it has cured",
 }  # fmt: skip
 _MEETS: Final = {
-    "water": "It gets wet", "damp": "It stands in the damp", "heat": "It gets hot",
-    "sun": "It stands in the sun", "cold": "It stands in the cold", "contact": "Something lies on it",
-    "closed": "Its faces are shut on each other",
+    "sun": "it stands in the sun", "heat": "it gets hot", "hot dish": "a hot dish stands on it",
+    "cold": "it stands in the cold", "freezing": "it freezes", "damp air": "it stands in damp air",
+    "dry air": "it stands in dry air", "storm": "rain drives on it", "standing water": "water stands on it",
+    "closed": "its faces are shut on each other", "dark": "it stands in the dark",
+    "against a wall": "it stands against a wall", "stacked": "it is stacked", "loaded": "things stand on it",
+    "wrapped": "it is wrapped", "freight": "it goes by freight", "plastic cover": "plastic lies on it",
+    "hands": "hands grip it daily", "years": "years go by",
 }  # fmt: skip
 _LEFT: Final = frozenset({"", "ordinary use"})
 
@@ -195,6 +199,12 @@ def _repair(know: Knowledge, step: Step) -> str:
     return f"mend: {_named(know, step.what, 'damage')}"
 
 
+def _met(step: Step) -> tuple[str, ...]:
+    """Return the words for what it meets, the one that the person named first in front."""
+    said = () if step.what in _LEFT else mark_words(frozenset({step.what}))
+    return (*said, *(word for word in mark_words(step.how) if word not in said))
+
+
 def _free(words: str, usual: str = "") -> Phrase:
     """Return a phrase that takes the person's own word for what, or the usual one."""
     return lambda _know, step: f"{words} {step.what or usual}".strip()
@@ -222,8 +232,9 @@ PHRASES: Final[Mapping[str, Phrase]] = {
     "revive": lambda know, step: f"soften and level the old film with a pad of {_agent(know, step)}",
     "air": lambda _know, step: f"let it air{': ' + step.what if step.what else ''}",
     "wait": lambda _know, step: _WAITS.get(step.what, "wait"),
-    "expose": lambda _know, step: _MEETS.get(step.what, f"it meets {step.what}"),
-    "use": lambda _know, step: "put it to use" + ("" if step.what in _LEFT else f" ({step.what})"),
+    "expose": lambda _know, step: " and ".join(_MEETS.get(word, f"it meets {word}") for word in _met(step))
+    or "it stands exposed",
+    "use": lambda _know, step: "put it to use" + (f" ({', '.join(_met(step))})" if _met(step) else ""),
     "condition": _coat,
     "stain": _coat,
     "glaze": _film_for(" and wipe it into the hollows"),
