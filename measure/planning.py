@@ -4,8 +4,9 @@ Print how long planning takes on made-up groups, as multiples of a fixed loop of
     python measure/planning.py [GROUPS ...] [--seed N]
 
 Each group is one surface of its own (wood, build, relief, old finish known or not, dirt, damage, look) that is
-searched under all weightings. Says per run: time of each search in yardsticks, states expanded, steps judged,
-share of searches that ended by themselves, and the most memory held. Judges nothing.
+searched under all weightings. Says per run: time of each search in yardsticks (taken just before and after, for
+a machine does not keep its pace), states expanded, steps judged, share of searches that ended by themselves, and
+the most memory held. Judges nothing.
 """
 
 import argparse
@@ -18,8 +19,9 @@ from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop, Zone
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import AIMS
+from refettle.planning.engine import Memory
 from refettle.planning.offers import Menu
-from refettle.planning.search import Bench, Search
+from refettle.planning.search import Bench, Found, Search
 from refettle.planning.start import start
 
 WOODS = (
@@ -47,21 +49,22 @@ HOLLOW = (Zone(name="flat", share=0.5), Zone(name="edge", share=0.2), Zone(name=
 
 @dataclass(frozen=True)
 class Timed:
-    """One search: what was asked, how long it took [s], what it cost to find."""
+    """One search: what was asked, how long it took [s] and in yardsticks [1] of that moment, what it cost to find."""
 
     group: str
     aim: str
     seconds: float
+    yards: float
     expanded: int
     judged: int
     exact: bool
     found: bool
 
 
-def yardstick_s() -> float:
-    """Return the time of a fixed loop of plain Python [s], the best of five."""
+def yardstick_s(rounds: int = 5) -> float:
+    """Return the time of a fixed loop of plain Python [s], the best of some rounds."""
     best = float("inf")
-    for _ in range(5):
+    for _ in range(rounds):
         began = time.process_time()
         table: dict[int, float] = {}
         for i in range(200_000):
@@ -108,32 +111,28 @@ def made_up(know: Knowledge, dice: random.Random) -> tuple[Piece, Surface]:
     return piece, surface
 
 
-def time_group(know: Knowledge, workshop: Workshop, piece: Piece, surface: Surface) -> list[Timed]:
+def time_group(memory: Memory, workshop: Workshop, piece: Piece, surface: Surface) -> list[Timed]:
     """Return the searches of one group under all weightings; they share one bench, as a plan's do."""
     look = surface.look or Look(kind="natural")
+    know = memory.know
+    before_s = yardstick_s(2)
+    laps: list[tuple[float, Found, int]] = []
     began = time.process_time()
-    bench = Bench(know, workshop, surface, start(know, piece, surface))
+    bench = Bench(know, workshop, surface, start(know, piece, surface), memory=memory)
     menu = Menu(know=know, workshop=workshop, surface=surface, look=look)
     weights = tuple(world.weight for world in bench.begin.worlds)
-    title = f"{surface.wood} {surface.relief} {look.kind}, {len(weights)} worlds"
-    timed = []
     for aim in AIMS:
         judged = plays(bench)
         found = Search(bench, menu, weights, aim).run()
         ended = time.process_time()
-        timed.append(
-            Timed(
-                title,
-                aim.name,
-                ended - began,
-                found.expanded,
-                plays(bench) - judged,
-                found.exact,
-                bool(found.steps),
-            )
-        )
+        laps.append((ended - began, found, plays(bench) - judged))
         began = ended
-    return timed
+    yard_s = 0.5 * (before_s + yardstick_s(2))
+    title = f"{surface.wood} {surface.relief} {look.kind}, {len(weights)} worlds"
+    return [
+        Timed(title, aim.name, seconds, seconds / yard_s, found.expanded, judged, found.exact, bool(found.steps))
+        for aim, (seconds, found, judged) in zip(AIMS, laps, strict=True)
+    ]
 
 
 def plays(bench: Bench) -> int:
@@ -141,21 +140,21 @@ def plays(bench: Bench) -> int:
     return sum(engine.played for engine in bench.engines)
 
 
-def report(count: int, timed: list[Timed], yard_s: float) -> None:
+def report(count: int, timed: list[Timed]) -> None:
     """Print the figures of one run."""
-    total = sum(t.seconds for t in timed)
-    worst = sorted(timed, key=lambda t: -t.seconds)[:5]
-    ordered = sorted(t.seconds for t in timed)
+    total, yards = sum(t.seconds for t in timed), sum(t.yards for t in timed)
+    ordered = sorted(t.yards for t in timed)
     exact = sum(t.exact for t in timed) / len(timed)
     print(f"{count} groups, {len(timed)} searches")
-    print(f"  all        {total:8.3f} s  {total / yard_s:8.1f} yardsticks")
-    print(f"  per search {total / len(timed):8.4f} s, half below {ordered[len(ordered) // 2]:.4f} s")
+    print(f"  all        {yards:8.2f} yardsticks  {total:8.3f} s")
+    print(f"  per search {yards / len(timed):8.3f} yardsticks, half below {ordered[len(ordered) // 2]:.3f}")
     print(f"  expanded   {sum(t.expanded for t in timed)}, judged {sum(t.judged for t in timed)}")
     print(f"  exact      {exact:.1%}, no way found {sum(not t.found for t in timed)}")
-    for t in worst:
+    for t in sorted(timed, key=lambda t: -t.yards)[:5]:
+        end = "exact" if t.exact else "cut short"
         print(
-            f"  {t.seconds:8.4f} s {t.seconds / yard_s:6.2f} yardsticks  {t.expanded:5d} expanded {t.judged:6d} judged"
-            f"  {'exact' if t.exact else 'CUT'}  {t.group}; {t.aim}"
+            f"  {t.yards:6.2f} yardsticks {t.seconds:7.4f} s {t.expanded:5d} expanded {t.judged:6d} judged"
+            f"  {end}: {t.group}; {t.aim}"
         )
 
 
@@ -169,14 +168,14 @@ def main() -> None:
     asked = parser.parse_args()
     know = load_knowledge()
     workshop = Workshop(tools=frozenset({"random-orbit"}))
-    yard_s = yardstick_s()
-    print(f"yardstick {yard_s:.4f} s")
+    print(f"yardstick {yardstick_s():.4f} s")
     for count in asked.groups:
         dice = random.Random(asked.seed)
+        memory = Memory(know)
         timed: list[Timed] = []
         for _ in range(count):
-            timed.extend(time_group(know, workshop, *made_up(know, dice)))
-        report(count, timed, yard_s)
+            timed.extend(time_group(memory, workshop, *made_up(know, dice)))
+        report(count, timed)
     peak_mb = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     print(f"most memory held {peak_mb:.0f} MB")
 

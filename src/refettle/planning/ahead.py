@@ -158,13 +158,31 @@ def _raise(bench: Bench, faults: Faults, hits: Sequence[Hit]) -> None:
             faults[key] = (hit.chance, bench.harm_of(hit.fault))
 
 
-@dataclass(slots=True, eq=False)
 class _Rests:
-    """What can be open from some stage on: per way its sure faults per zone, and its cost with nothing charged."""
+    """
+    Ways that can be open from some stage on: what each costs with nothing charged, and its sure faults by cause.
 
-    faults: list[tuple[Priced, ...]] = field(default_factory=list)
-    bases: list[float] = field(default_factory=list)
-    least: float = float("inf")
+    Parameters
+    ----------
+    ways
+        Work [money], price of the sure faults [money], and those faults per zone. A way whose work alone is dearer
+        than another way with all its faults can never be the cheapest and is left out.
+    """
+
+    __slots__ = ("bases", "by_cause", "least")
+
+    def __init__(self, ways: Sequence[tuple[float, float, tuple[Priced, ...]]]) -> None:
+        """Keep the ways that can be the cheapest."""
+        self.least = min(work + risk for work, risk, _ in ways)
+        self.bases: list[float] = []
+        self.by_cause: dict[tuple[int, str], list[tuple[int, float, float]]] = {}
+        for work, risk, faults in ways:
+            if work > self.least:
+                continue
+            for zone, priced in enumerate(faults):
+                for cause, (whole, harm) in priced.items():
+                    self.by_cause.setdefault((zone, cause), []).append((len(self.bases), whole, harm))
+            self.bases.append(work + risk)
 
 
 @dataclass(slots=True, eq=False)
@@ -194,11 +212,12 @@ class Ahead:
     colour: float = 0.0
     _rests: dict[tuple[str, ...], _Rests] = field(default_factory=dict)
     _least: dict[tuple[tuple[str, ...], tuple[int, ...]], float] = field(default_factory=dict)
-    _cut: dict[tuple[tuple[str, ...], int, int], tuple[float, ...]] = field(default_factory=dict)
+    _cut: dict[tuple[tuple[str, ...], int, int], tuple[tuple[int, float], ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         """Sort the tails by what is still open of them: all, a coat over, the close; find the cheapest colour."""
         self.colour = min((self._work(offer) for offer in self.colours), default=0.0)
+        ways: dict[tuple[str, ...], list[tuple[float, float, tuple[Priced, ...]]]] = {}
         area = [0.0] * len(self.bench.engines)
         for zone, share in self.slots:
             area[zone] += share
@@ -212,11 +231,9 @@ class Ahead:
                 ((ALSO, tail.body), over + close, tail.faults[0]),
                 ((ALSO, tail.body, tail.over), close, tail.faults[1]),
             ):
-                rests = self._rests.setdefault(key, _Rests())
                 risk = sum(a * _price(zone) for a, zone in zip(area, faults, strict=True))
-                rests.faults.append(faults)
-                rests.bases.append(work + self.aim.risk * risk)
-                rests.least = min(rests.least, rests.bases[-1])
+                ways.setdefault(key, []).append((work, self.aim.risk * risk, faults))
+        self._rests = {key: _Rests(alike) for key, alike in ways.items()}
 
     def _work(self, offer: Offer) -> float:
         """Return the work of an offer on sealed ground [money]."""
@@ -248,41 +265,27 @@ class Ahead:
 
     def _least_of(self, open_from: tuple[str, ...], rests: _Rests, charged: tuple[int, ...]) -> float:
         """Return the least of some rests [money], what was charged taken off."""
-        shares: dict[tuple[int, int], float] = {}
+        less: dict[int, float] = {}
         for (zone, share), number in zip(self.slots, charged, strict=True):
             if number:
-                shares[zone, number] = shares.get((zone, number), 0.0) + share
-        cuts = [(share, cut) for (z, c), share in shares.items() if (cut := self._cuts(open_from, rests, z, c))]
-        if not cuts:
+                for way, cut in self._cuts(open_from, rests, zone, number):
+                    less[way] = less.get(way, 0.0) + share * cut
+        if not less:
             return rests.least
         risk = self.aim.risk
-        if len(cuts) == 1:
-            share, cut = cuts[0]
-            weight = risk * share
-            return min([base - weight * less for base, less in zip(rests.bases, cut, strict=True)])
-        totals = [sum([share * less for (share, _), less in zip(cuts, row, strict=True)])
-                  for row in zip(*(cut for _, cut in cuts), strict=True)]  # fmt: skip
-        return min([base - risk * less for base, less in zip(rests.bases, totals, strict=True)])
+        return min([base - risk * less[n] if n in less else base for n, base in enumerate(rests.bases)])
 
-    def _cuts(self, open_from: tuple[str, ...], rests: _Rests, zone: int, charged: int) -> tuple[float, ...]:
-        """Return per rest the price of what has been charged of it [money]; empty where nothing has."""
-        key = (open_from, zone, charged)
+    def _cuts(self, open_from: tuple[str, ...], rests: _Rests, zone: int, number: int) -> tuple[tuple[int, float], ...]:
+        """Return, for the ways of which something has been charged, the price of that [money]."""
+        key = (open_from, zone, number)
         known = self._cut.get(key)
         if known is None:
-            paid = [(cause, hazard(chance)) for cause, chance in self.bench.charges[charged]]
-            cut = tuple(_paid_of(faults[zone], paid) for faults in rests.faults)
-            known = self._cut[key] = cut if any(cut) else ()
+            cuts: dict[int, float] = {}
+            for cause, chance in self.bench.charges[number]:
+                for way, whole, harm in rests.by_cause.get((zone, cause), ()):
+                    cuts[way] = cuts.get(way, 0.0) + harm * min(hazard(chance), whole)
+            known = self._cut[key] = tuple(cuts.items())
         return known
-
-
-def _paid_of(faults: Priced, paid: Sequence[tuple[str, float]]) -> float:
-    """Return the price of that part of some faults that has been charged [money]."""
-    cut = 0.0
-    for cause, already in paid:
-        if cause in faults:
-            whole, harm = faults[cause]
-            cut += harm * min(already, whole)
-    return cut
 
 
 def _price(faults: Priced) -> float:

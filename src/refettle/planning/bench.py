@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from typing import TypeVar, cast
 
 from refettle.domain.piece import Surface, Workshop
+from refettle.domain.plan import Hit
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import Aim, harm, hazard, step_amounts
@@ -75,8 +76,10 @@ class Bench:
     _step_nos: dict[Step, int] = field(default_factory=dict)
     _charge_nos: dict[Charged, int] = field(default_factory=lambda: {(): 0})
     _moves: dict[tuple[int, int, int, int], Move] = field(default_factory=dict)
+    _glances: dict[tuple[int, int, int, int], tuple[float, int]] = field(default_factory=dict)
     _shelves: dict[Menu, dict[str, _Shelf]] = field(default_factory=dict)
     _kept: dict[tuple[Menu, str], object] = field(default_factory=dict)
+    _prices: dict[int, tuple[Hit, str, float, float]] = field(default_factory=dict)
     _harm: dict[str, float] = field(default_factory=dict)
     _plain: dict[tuple[int, bool], tuple[float, float, float]] = field(default_factory=dict)
 
@@ -169,20 +172,58 @@ class Bench:
             known = self._moves[key] = (following, price, then)
         return known
 
+    def glance(self, zone: int, state: int, step: int, charged: int) -> tuple[float, int]:
+        """
+        Return a price that a step has at the least, and what is charged by then, without judging it.
+
+        Parameters
+        ----------
+        zone, state, step, charged
+            As for `move`.
+
+        Returns
+        -------
+        tuple
+            Price [money] of what is remembered, and the number of what is charged then.
+        """
+        key = (zone, state, step, charged)
+        moved = self._moves.get(key)
+        if moved is not None:
+            return moved[1], moved[2]
+        known = self._glances.get(key)
+        if known is None:
+            doing = self.steps[step]
+            hits = self.engines[zone].peek(state, doing)
+            known = self._charge(hits, charged, remember=doing.is_coat) if hits else (0.0, charged)
+            self._glances[key] = known
+        return known
+
     def _charge(self, hits: Hits, number: int, *, remember: bool) -> tuple[float, int]:
         """Return the price of hits beyond what was charged [money], and the number of what is charged now."""
         price = 0.0
         known = dict(self.charges[number])
         changed = False
         for hit in hits:
-            key = f"{hit.fault}|{hit.cause}"
-            before = known.get(key, 0.0)
-            if hit.chance > before:
-                price += self.harm_of(hit.fault) * (hazard(hit.chance) - hazard(before))
-                if remember and hit.chance > 0.05:
-                    known[key] = round(hit.chance, 3)
-                    changed = True
+            key, whole, harm = self._priced(hit)
+            before = known.get(key)
+            if before is None:
+                price += whole
+            elif hit.chance > before:
+                price += whole - harm * hazard(before)
+            else:
+                continue
+            if remember and hit.chance > 0.05:
+                known[key] = round(hit.chance, 3)
+                changed = True
         return price, (self.charge_no(tuple(sorted(known.items()))) if changed else number)
+
+    def _priced(self, hit: Hit) -> tuple[str, float, float]:
+        """Return the cause of a hit, its price where nothing is charged yet, and the harm [money]."""
+        known = self._prices.get(id(hit))
+        if known is None or known[0] is not hit:
+            harm = self.harm_of(hit.fault)
+            known = self._prices[id(hit)] = (hit, f"{hit.fault}|{hit.cause}", harm * hazard(hit.chance), harm)
+        return known[1:]
 
     def charge_no(self, charged: Charged) -> int:
         """Return the number of what is charged, new or known."""

@@ -140,6 +140,7 @@ class Engine:
     memory: Memory | None = None
     played: int = 0
     _readings: list[Reading] = field(default_factory=list)
+    _codes: dict[object, int] = field(default_factory=dict)
     _ids: dict[State, int] = field(default_factory=dict)
     _seats: dict[Step, tuple[Seat, ...]] = field(default_factory=dict)
     _played: dict[tuple[int, Step], tuple[int, Hits]] = field(default_factory=dict)
@@ -150,7 +151,7 @@ class Engine:
         if number is None:
             number = len(self._readings)
             self._ids[state] = number
-            self._readings.append(Reading(state))
+            self._readings.append(Reading(state, self._codes))
         return number
 
     def state(self, number: int) -> State:
@@ -169,6 +170,10 @@ class Engine:
             known = self._played[key] = self._play(number, step)
             self.played += 1
         return known
+
+    def peek(self, number: int, step: Step) -> Hits:
+        """Return hits of a step, of its first coat alone, that are remembered already: some, never a wrong one."""
+        return _strongest([hit for _, hit in self._seats_of(step)[0].peek(self._readings[number])])
 
     def _play(self, number: int, step: Step) -> tuple[int, Hits]:
         """Play a step by the answers remembered; `play` says the same without them."""
@@ -219,7 +224,7 @@ class Engine:
         tuple
             Hits of the rules that read nothing else of the state.
         """
-        return tuple(hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state), known))
+        return tuple(hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state, self._codes), known))
 
     def _seats_of(self, step: Step) -> tuple[Seat, ...]:
         """Return the seats of a step, taken once."""

@@ -6,8 +6,10 @@ answer once per step. What a rule reads is noted as it runs, never declared.
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
-from operator import itemgetter
+from dataclasses import dataclass, field, fields
+from itertools import chain
+from operator import attrgetter, itemgetter
+from typing import TypeVar
 
 from refettle.domain.plan import Hit
 from refettle.domain.state import State
@@ -22,15 +24,36 @@ Memo = dict[Key, Answers]
 _NUMBER = itemgetter(0)
 
 
+_PARTS = (("stack",), ("in_wood",), ("on_top",), ("grit", "coarse", "raised", "grain_set", "damp"))
+_OTHERS = tuple(f.name for f in fields(State) if not any(f.name in part for part in _PARTS))
+_TAKE = tuple(attrgetter(*part) for part in (*_PARTS, _OTHERS))
+_WHOLE = tuple(range(len(_TAKE)))
+_PART_OF = {
+    "top": (0,), "second": (0,), "bare": (0,), "strength": (1,), "soiled": (2,),
+    **{name: (n,) for n, part in enumerate((*_PARTS, _OTHERS)) for name in part},
+}  # fmt: skip
+"""Parts of a state that a read by name can look at; a name not here may look at all of it."""
+
+
 class Reading:
-    """One state with what was read of it so far."""
+    """
+    One state with what was read of it so far.
 
-    __slots__ = ("state", "values")
+    Parameters
+    ----------
+    state
+        The state.
+    codes
+        Numbers given to values, shared by all readings that are compared; new values get the next number.
+    """
 
-    def __init__(self, state: State) -> None:
-        """Open the readings of a state."""
+    __slots__ = ("parts", "state", "values")
+
+    def __init__(self, state: State, codes: dict[object, int]) -> None:
+        """Open the readings of a state and number its parts."""
         self.state = state
         self.values: dict[Read, object] = {}
+        self.parts = [codes.setdefault(take(state), len(codes)) for take in _TAKE]
 
     def value(self, read: Read) -> object:
         """Return what a read finds in the state."""
@@ -40,11 +63,16 @@ class Reading:
             found = self.values[read] = value_of_read(self.state, read)
             return found
 
-    def fill(self, reads: tuple[Read, ...]) -> None:
-        """Look up what has not been read yet."""
-        for read in reads:
-            if read not in self.values:
-                self.values[read] = value_of_read(self.state, read)
+    def key(self, row: "_Row") -> Key:
+        """Return what a row reads of the state."""
+        values = self.values
+        try:
+            return row.getter(values)
+        except KeyError:
+            for read in row.group.inner:
+                if read not in values:
+                    values[read] = value_of_read(self.state, read)
+            return row.getter(values)
 
 
 @dataclass(slots=True, eq=False)
@@ -57,9 +85,11 @@ class _Group:
     memos: dict[tuple[object, ...], Memo] = field(default_factory=dict)
     plain: tuple[tuple[str, Read], ...] = ()
     asked: frozenset[Read] = frozenset()
+    parts: tuple[int, ...] = ()
 
     def __post_init__(self) -> None:
-        """Part what is read into values and questions."""
+        """Part what is read into values and questions, and say which parts of a state it looks at."""
+        self.parts = tuple(sorted({n for read in self.inner for n in _PART_OF.get(read[1], _WHOLE)}))
         self.plain = tuple((read[1], read) for read in self.inner if not read[2])
         self.asked = frozenset(read for read in self.inner if read[2])
 
@@ -71,10 +101,11 @@ class _Group:
                 memo[key] = tuple(a for a in answers if a[0] != number)
 
 
-Getter = Callable[[dict[Read, object]], object]
+From = TypeVar("From")
+Getter = Callable[[From], object]
 
 
-def _nothing(_: dict[Read, object]) -> object:
+def _nothing(_: object) -> object:
     """Return the same key for every state."""
     return ()
 
@@ -141,12 +172,21 @@ class Panel:
 class _Row:
     """A group as one seat sees it: how to read a state, answers so far, and a glimpse to ask further with."""
 
-    getter: Getter
+    getter: "Getter[dict[Read, object]]"
     memo: Memo
     group: _Group
     frame: Situation
     outer: tuple[object, ...]
     glimpse: GlimpsedSituation | None = None
+
+
+@dataclass(slots=True, eq=False)
+class _Lane:
+    """Rows that look at the same parts of a state, answered together where those parts are known."""
+
+    getter: "Getter[list[int]]"
+    rows: list[_Row]
+    memo: Memo = field(default_factory=dict)
 
 
 class Seat:
@@ -161,7 +201,7 @@ class Seat:
         A situation with that step, ground, air and coat; its state does not matter.
     """
 
-    __slots__ = ("_frame", "_panel", "_rows", "_version")
+    __slots__ = ("_frame", "_lanes", "_panel", "_rows", "_version")
 
     def __init__(self, panel: Panel, frame: Situation) -> None:
         """Take a seat; groups are looked up at the first question."""
@@ -169,6 +209,7 @@ class Seat:
         self._frame = frame
         self._version = -1
         self._rows: list[_Row] = []
+        self._lanes: list[_Lane] = []
 
     def ask(self, reading: Reading) -> list[Numbered]:
         """Return the numbered hits on a state, in the order of the cards."""
@@ -177,6 +218,23 @@ class Seat:
             if found is not None:
                 found.sort(key=_NUMBER)
                 return found
+
+    def peek(self, reading: Reading) -> list[Numbered]:
+        """Return those hits on a state that are remembered already, asking nobody: some, never a wrong one."""
+        if self._version != self._panel.version:
+            self._sit_down()
+        found: list[Numbered] = []
+        for lane in self._lanes:
+            key = lane.getter(reading.parts)
+            answers = lane.memo.get(key)
+            if answers is None:
+                known = [row.memo.get(reading.key(row)) for row in lane.rows]
+                answers = tuple(chain.from_iterable(a for a in known if a))
+                if None not in known:
+                    lane.memo[key] = answers
+            if answers:
+                found += answers
+        return found
 
     def ask_knowing(self, reading: Reading, known: frozenset[str]) -> list[Numbered]:
         """
@@ -203,22 +261,32 @@ class Seat:
         """Return the hits, or None where the panel changed under way."""
         if self._version != self._panel.version:
             self._sit_down()
-        values = reading.values
         found: list[Numbered] = []
-        for row in self._rows:
-            try:
-                key = row.getter(values)
-            except KeyError:
-                reading.fill(row.group.inner)
-                key = row.getter(values)
+        for lane in self._lanes:
+            key = lane.getter(reading.parts)
+            answers = lane.memo.get(key)
+            if answers is None:
+                answers = self._ask_lane(lane, reading)
+                if answers is None:
+                    return None
+                lane.memo[key] = answers
+            if answers:
+                found += answers
+        return found
+
+    def _ask_lane(self, lane: _Lane, reading: Reading) -> Answers | None:
+        """Return the hits of a lane, or None where the panel changed under way."""
+        found: list[Numbered] = []
+        for row in lane.rows:
+            key = reading.key(row)
             answers = row.memo.get(key)
             if answers is None:
                 if not self._panel.answer(row, key, reading):
                     return None
                 answers = row.memo[key]
             if answers:
-                found.extend(answers)
-        return found
+                found += answers
+        return tuple(found)
 
     def _ask_knowing(self, reading: Reading, known: frozenset[str]) -> list[Numbered] | None:
         """Return the sure hits, or None where the panel changed under way."""
@@ -228,13 +296,12 @@ class Seat:
         for row in self._rows:
             unknown = [read for read in row.group.inner if read[1] not in known]
             if not unknown:
-                reading.fill(row.group.inner)
-                key = row.getter(reading.values)
+                key = reading.key(row)
                 if key not in row.memo and not self._panel.answer(row, key, reading):
                     return None
-                found.extend(row.memo[key])
+                found += row.memo[key]
             elif known and all(read[1] == "second" for read in unknown):
-                found.extend(self._answer_knowing(row.group, reading.state, known))
+                found += self._answer_knowing(row.group, reading.state, known)
         return found
 
     def _answer_knowing(self, group: _Group, state: State, known: frozenset[str]) -> list[Numbered]:
@@ -250,14 +317,18 @@ class Seat:
         return answers
 
     def _sit_down(self) -> None:
-        """Look up the groups and what they read of step, ground and air."""
+        """Look up the groups and what they read of step, ground and air; put them into lanes."""
         self._version = self._panel.version
         self._rows = []
+        lanes: dict[tuple[int, ...], list[_Row]] = {}
         for group in self._panel.groups:
             outer = tuple(self._outer(read) for read in group.outer)
             memo = group.memos.setdefault(outer, {})
             getter = itemgetter(*group.inner) if group.inner else _nothing
-            self._rows.append(_Row(getter, memo, group, self._frame, outer))
+            row = _Row(getter, memo, group, self._frame, outer)
+            self._rows.append(row)
+            lanes.setdefault(group.parts, []).append(row)
+        self._lanes = [_Lane(itemgetter(*parts) if parts else _nothing, rows) for parts, rows in lanes.items()]
 
     def _outer(self, read: Read) -> object:
         """Return what a read finds outside the state."""

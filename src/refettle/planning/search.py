@@ -1,8 +1,7 @@
 """Search: the cheapest way from a surface as it is to the look that is wanted."""
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from heapq import heappop, heappush
-from itertools import count
 
 from refettle.domain.piece import Look, Surface, Workshop
 from refettle.domain.state import State
@@ -31,6 +30,7 @@ _MISSED_M2 = 90.0
 _REDO_M2 = 120.0
 _NEEDED_WEIGHT = 0.6
 _FEW_SLOTS = (1, 3)
+_GLANCED = -1
 _DONE = len(STAGES)
 _MEND, _SMOOTH, _COLOUR = STAGES.index("mend"), STAGES.index("smooth"), STAGES.index("colour")
 
@@ -63,7 +63,7 @@ class Found:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Node:
-    """A point of the search: stage, states and what was charged per slot, way and cost so far."""
+    """A point of the search: stage, states and what was charged per slot, way and cost so far, floor of what follows."""
 
     stage: int
     slots: tuple[int, ...]
@@ -72,6 +72,7 @@ class _Node:
     run: Run
     removed: bool
     cost: float
+    floor: float = 0.0
 
     @property
     def key(self) -> tuple[object, ...]:
@@ -85,6 +86,10 @@ class _Node:
             return ()
         mine = last_class(self.run)
         return (mine,) if self.stage == PROTECT else (*self.parent.laid, mine)
+
+
+_Entry = tuple[float, tuple[int, ...], _Node, Offer | None, int]
+"""Bound [money], turns taken so far (breaks ties alike in every run), node, offer still to be judged, how far."""
 
 
 @dataclass(slots=True)
@@ -117,6 +122,7 @@ class Search:
     _order: tuple[int, ...] = ()
     _zones: tuple[str, ...] = ()
     _work: dict[tuple[int, bool], float] = field(default_factory=dict)
+    _works: dict[tuple[tuple[int, ...], bool], float] = field(default_factory=dict)
     _floors: dict[tuple[int, int], float] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
@@ -133,16 +139,16 @@ class Search:
         """Return the cheapest route, or an empty one where no way leads to the look."""
         root = self._root()
         ahead = self._ahead(root)
-        tie = count()
-        heap: list[tuple[float, int, _Node, Offer | None, int]] = [(0.0, next(tie), root, None, 0)]
+        heap: list[_Entry] = [(0.0, (), root, None, 0)]
         best: dict[tuple[object, ...], float] = {}
         expanded = 0
         bound = 0.0
         while heap:
-            bound, _, node, pending, judged = heappop(heap)
+            bound, path, node, pending, judged = heappop(heap)
             if pending is not None:
-                for least, then, offer, seen in self._judge(ahead, node, pending, judged):
-                    heappush(heap, (max(bound, least), next(tie), then, offer, seen))
+                made = self._judge(ahead, node, pending, judged)
+                if made is not None:
+                    heappush(heap, (max(bound, made[0]), path, *made[1:]))
                 continue
             if node.stage == _DONE:
                 return Found(steps=_way(node), cost=node.cost, expanded=expanded, exact=True, bound=node.cost)
@@ -153,10 +159,10 @@ class Search:
             if expanded > most:
                 break
             bare = self._state(0, node.slots[0]).bare
-            for offer in self._offers(node.stage, node.slots):
-                least = node.cost + self._work_of(offer, bare=bare)
+            for turn, offer in enumerate(self._offers(node.stage, node.slots)):
+                least = node.cost + self._work_of(offer.numbers, bare=bare)
                 least += self._after(ahead, node, offer, node.charged, judged=False)
-                heappush(heap, (max(bound, least), next(tie), node, offer, 0))
+                heappush(heap, (max(bound, least), (*path, turn), node, offer, 0))
         done = [node for _, _, node, pending, _ in heap if node.stage == _DONE and pending is None]
         if done:
             node = min(done, key=lambda n: n.cost)
@@ -186,49 +192,73 @@ class Search:
 
     def _after(self, ahead: Ahead, node: _Node, offer: Offer, charged: tuple[int, ...], *, judged: bool) -> float:
         """Return what is still to be paid at the least after an offer, given what is charged by then [money]."""
-        if node.stage < _MEND:
-            return ahead.least((), charged) + ahead.colour
-        if node.stage == _MEND:
-            return ahead.least((), charged) + ahead.colour + self._cheapest(node, _SMOOTH)
-        floor = self._flaws_of(node) + (ahead.colour if node.stage == _SMOOTH else 0.0)
-        if node.stage == CLOSE:
-            return floor
         if node.stage < BODY:
-            return floor + ahead.least((), charged)
+            return node.floor + ahead.least((), charged)
+        if node.stage == CLOSE:
+            return node.floor
         laid = (*node.laid, last_class(offer.run))
-        return floor + ahead.least(laid if judged else (ALSO, *laid), charged)
+        return node.floor + ahead.least(laid if judged else (ALSO, *laid), charged)
 
     def _judge(
         self, ahead: Ahead, node: _Node, offer: Offer, judged: int
-    ) -> list[tuple[float, _Node, Offer | None, int]]:
-        """Return what an offer becomes judged on more slots: nothing, itself at a higher price, or a node."""
-        wanted = next((few for few in _FEW_SLOTS if judged < few < len(self._order)), len(self._order))
+    ) -> tuple[float, _Node, Offer | None, int] | None:
+        """Return what an offer becomes judged further: itself at a higher price, a node, or nothing."""
+        if judged == 0 and offer.run and offer.run[0].is_coat:
+            return self._glance(ahead, node, offer), node, offer, _GLANCED
+        every = len(self._order)
+        wanted = next((few for few in _FEW_SLOTS if judged < few < every), every)
         then = self._follow(node, offer, self._order[:wanted])
-        if wanted < len(self._order):
-            least = then.cost + self._after(ahead, node, offer, then.charged, judged=True)
-            return [(least, node, offer, wanted)]
-        if then.stage == _DONE:
-            end = self._end(then.slots)
-            if end is None:
-                return []
-            then = _Node(_DONE, then.slots, then.charged, node, then.run, then.removed, then.cost + end)
-            return [(then.cost, then, None, 0)]
-        return [(then.cost + self._bound(ahead, then), then, None, 0)]
+        if wanted < every:
+            return then.cost + self._after(ahead, node, offer, then.charged, judged=True), node, offer, wanted
+        if then.stage < _DONE:
+            floor, stage_least = self._floor(ahead, then)
+            then = replace(then, floor=floor)
+            return then.cost + floor + stage_least + ahead.least(then.laid, then.charged), then, None, 0
+        end = self._end(then.slots)
+        if end is None:
+            return None
+        then = replace(then, cost=then.cost + end)
+        return then.cost, then, None, 0
 
-    def _bound(self, ahead: Ahead, node: _Node) -> float:
-        """Return what is still to be paid at the least from a node on [money]."""
-        rest = ahead.least(node.laid, node.charged)
+    def _glance(self, ahead: Ahead, node: _Node, offer: Offer) -> float:
+        """Return what an offer of coats costs at the least by what is remembered of its first coat [money]."""
+        first = offer.numbers[0]
+        charged = list(node.charged)
+        risk = 0.0
+        for (z, state, paid), slots in self._lots(node, self._order).items():
+            price, then = self.bench.glance(z, state, first, paid)
+            risk += price * sum([self._slots[i][2] for i in slots])
+            if then != paid:
+                for i in slots:
+                    charged[i] = then
+        cost = node.cost + self._work_of(offer.numbers, bare=self._state(0, node.slots[0]).bare) + self.aim.risk * risk
+        return cost + self._after(ahead, node, offer, tuple(charged), judged=True)
+
+    def _lots(self, node: _Node, order: tuple[int, ...]) -> dict[tuple[int, int, int], list[int]]:
+        """Return the slots that fare alike from a node on: zone, state and what was charged → slots."""
+        lots: dict[tuple[int, int, int], list[int]] = {}
+        for i in order:
+            lots.setdefault((self._slots[i][1], node.slots[i], node.charged[i]), []).append(i)
+        return lots
+
+    def _floor(self, ahead: Ahead, node: _Node) -> tuple[float, float]:
+        """
+        Return what a node's descendants pay at the least beyond their tail, and what its own stage takes [money].
+
+        Notes
+        -----
+        Mending does not touch what smoothing is offered, and no stage after it takes away damage.
+        """
         if node.stage < _MEND:
-            return rest + ahead.colour
-        if node.stage <= _SMOOTH:
-            rest += ahead.colour + self._cheapest(node, _SMOOTH)
-        elif node.stage == _COLOUR:
-            rest += self._cheapest(node, _COLOUR)
-        return rest + (self._flaws_of(node) if node.stage > _MEND else 0.0)
-
-    def _flaws_of(self, node: _Node) -> float:
-        """Return what the damage left takes off the worth at the least, once mending is done [money]."""
-        return sum(share * self._flaws(z, number) for (_, z, share), number in zip(self._slots, node.slots, strict=True))
+            return ahead.colour, 0.0
+        if node.stage == _MEND:
+            return ahead.colour + self._cheapest(node, _SMOOTH), 0.0
+        flaws_left = sum(
+            [share * self._flaws(z, number) for (_, z, share), number in zip(self._slots, node.slots, strict=True)]
+        )
+        if node.stage == _SMOOTH:
+            return flaws_left + ahead.colour, self._cheapest(node, _SMOOTH)
+        return flaws_left, self._cheapest(node, _COLOUR) if node.stage == _COLOUR else 0.0
 
     def _flaws(self, zone: int, number: int) -> float:
         """Return what the damage of a state takes off the worth at the least [money]."""
@@ -242,11 +272,17 @@ class Search:
 
     def _cheapest(self, node: _Node, stage: int) -> float:
         """Return the least work offered at a stage [money], as the states of a node stand."""
-        return min((self._work_of(offer, bare=False) for offer in self._offers(stage, node.slots)), default=0.0)
+        offers = self._offers(stage, node.slots)
+        return min([self._work_of(offer.numbers, bare=False) for offer in offers], default=0.0)
 
-    def _work_of(self, offer: Offer, *, bare: bool) -> float:
-        """Return the work of an offer at the least, before any fault is judged [money]."""
-        return sum(self._cost(number, bare=bare and i == 0) for i, number in enumerate(offer.numbers))
+    def _work_of(self, numbers: tuple[int, ...], *, bare: bool) -> float:
+        """Return the work of some steps at the least, before any fault is judged [money]."""
+        key = (numbers, bare)
+        known = self._works.get(key)
+        if known is None:
+            known = sum(self._cost(number, bare=bare and i == 0) for i, number in enumerate(numbers))
+            self._works[key] = known
+        return known
 
     def _cost(self, number: int, *, bare: bool) -> float:
         """Return the work of one step [money]."""
@@ -267,21 +303,33 @@ class Search:
         return self.bench.engines[self._slots[slot][1]].state(number)
 
     def _follow(self, node: _Node, offer: Offer, order: tuple[int, ...]) -> _Node:
-        """Return the node after an offer, judged on some slots; the first slot is always among them."""
-        slots, charged, removed, cost = list(node.slots), list(node.charged), node.removed, node.cost
-        bench, risk = self.bench, self.aim.risk
-        for step, number in zip(offer.run, offer.numbers, strict=True):
-            bare = self._state(0, slots[0]).bare
-            cost += self._cost(number, bare=bare)
-            if not removed and not bare and loses_original(step):
-                cost += VALUE_LOST_M2.get(bench.surface.value, 0.0) * bench.surface.area_m2
-                removed = True
-            for i in order:
-                _, z, share = self._slots[i]
-                slots[i], price, charged[i] = bench.move(z, slots[i], number, charged[i])
-                if price:
-                    cost += risk * share * price
+        """Return the node after an offer, judged on some slots; the first slot is always the first among them."""
+        slots, charged = list(node.slots), list(node.charged)
+        move, numbers = self.bench.move, offer.numbers
+        cost, removed = node.cost, node.removed
+        risk = 0.0
+        for (z, state, paid), members in self._lots(node, order).items():
+            leads = members[0] == 0
+            total = 0.0
+            for number in numbers:
+                if leads:
+                    work, removed = self._lead(number, removed, bare=self._state(0, state).bare)
+                    cost += work
+                state, price, paid = move(z, state, number, paid)  # noqa: PLW2901 - a lot moves on
+                total += price
+            risk += total * sum([self._slots[i][2] for i in members])
+            for i in members:
+                slots[i], charged[i] = state, paid
+        cost += self.aim.risk * risk
         return _Node(node.stage + 1, tuple(slots), tuple(charged), node, offer.run, removed, cost)
+
+    def _lead(self, number: int, removed: bool, *, bare: bool) -> tuple[float, bool]:  # noqa: FBT001 - a state handed on
+        """Return the work of a step, worth of an original that it loses included [money], and whether it is lost now."""
+        work = self._cost(number, bare=bare)
+        if removed or bare or not loses_original(self.bench.steps[number]):
+            return work, removed
+        surface = self.bench.surface
+        return work + VALUE_LOST_M2.get(surface.value, 0.0) * surface.area_m2, True
 
     def _end(self, slots: tuple[int, ...]) -> float | None:
         """Return the cost of what is missed at the end [money], or None where the look is not had."""
