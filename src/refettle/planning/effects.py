@@ -97,6 +97,17 @@ _FAMILIES = frozenset(
 )  # fmt: skip
 
 
+def drying_out_pct_h(air: Air) -> float:
+    """
+    Return how fast wetted wood gives off water in an air [% of wood moisture per hour].
+
+    Notes
+    -----
+    About 2 % a day at 20 °C and 50 %: after a rinse a day or two, after a soaking a week; common practice.
+    """
+    return 0.12 * (1.25 - air.rh) * max(0.2, 1.0 + 0.03 * (air.temp_c - 20.0))
+
+
 def rest(know: Knowledge, state: State, hours: float, air: Air) -> State:
     """Return the state after a wait [h]: films ripen, wood dries, removers evaporate."""
     if hours <= 0:
@@ -106,7 +117,7 @@ def rest(know: Knowledge, state: State, hours: float, air: Air) -> State:
         ripen(know, film, hours, air, covered=i < last and state.stack[i + 1].um > 20)
         for i, film in enumerate(state.stack)
     )
-    damp = max(0, round(state.damp - hours * 0.12 * (1.25 - air.rh) * (1.0 + 0.03 * (air.temp_c - 20.0))))
+    damp = max(0, round(state.damp - hours * drying_out_pct_h(air)))
     state = changed(state, stack=stack, damp=damp)
     left = state.soiled("remover-residue")
     if left > 0:
@@ -178,7 +189,7 @@ def clean(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
         wet = agent.water_share
         if wet > 0.25:
             state = changed(
-                state, damp=min(30, state.damp + round(4 * wet)), raised=state.raised or not state.grain_set
+                state, damp=min(30, state.damp + round(3 * wet)), raised=state.raised or not state.grain_set
             )
         if agent.solvent in {"alcohol", "strong", "spirits"}:
             left = 30.0 if "thorough" in step.how else 50.0
@@ -256,7 +267,7 @@ def _after_strip(
         return changed(state, damage=state.damage | {"worn-film"})
     state = _film_gone(know, ground, state)
     if water > 0.2:
-        state = changed(state, damp=min(30, state.damp + round(9 * water)), raised=not state.grain_set)
+        state = changed(state, damp=min(30, state.damp + round(7 * water)), raised=not state.grain_set)
     if acts_by in {"caustic", "solvent", "alcohol", "mild"}:
         for stain in OLD_COLOURS:
             if state.strength(stain):
@@ -412,7 +423,7 @@ def bleach(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
         state = changed(state, depth=max(5, state.depth - 25), damage=state.damage - {"darkened-wood"})
         state = state.with_soil("alkali", 35).with_cause("tannin", _trim(50.0 * state.strength("tannin")))
     state = state.with_soil("bleach-residue", 80)
-    return changed(state, damp=min(30, state.damp + 6), raised=not state.grain_set)
+    return changed(state, damp=min(30, state.damp + 4), raised=not state.grain_set)
 
 
 def work(know: Knowledge, ground: Ground, state: State, step: Step) -> State:

@@ -11,7 +11,7 @@ from refettle.domain.state import State
 from refettle.domain.step import Step
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.effects import drying_rate, strip
+from refettle.planning.effects import drying_out_pct_h, drying_rate, strip
 
 Run = tuple[Step, ...]
 STAGES = ("clean", "remove", "mend", "smooth", "colour", "under", "body", "protect", "close")
@@ -241,7 +241,9 @@ class Menu:
             if left & set(self.know.cleaner(other).removes):
                 second = other
                 break
-        steps.append(Step(verb=verb, what=second, wait_after_h=nice_hours(max(facts.dry_h, 12.0))))
+        wet = 7.0 * facts.water_share + 3.0 * self.know.cleaner(second).water_share
+        dry = max(facts.dry_h, 12.0, self._dried_out(wet) if wet > 2.0 else 0.0)
+        steps.append(Step(verb=verb, what=second, wait_after_h=nice_hours(dry)))
         return tuple(steps)
 
     def _passes(self, agent: str, states: Sequence[State], zones: Sequence[str]) -> int | None:
@@ -289,7 +291,8 @@ class Menu:
             yield (*must, Step(verb="revive", what="alcohol", wait_after_h=4.0))
         if bare and self.look.kind in _CLEAR and any(s.colour == "old" for s in states):
             bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)
-            yield (*must, *may, bleach, self.wash("water-rinse", "rinse"), Step(verb="wait", wait_after_h=48.0))
+            dry = self._dried_out(7.0)
+            yield (*must, *may, bleach, Step(verb="rinse", what="water-rinse", wait_after_h=dry))
 
     def _melts(self, states: Sequence[State]) -> bool:
         """Return whether the old film can be revived with its own solvent in the heaviest reading."""
@@ -301,10 +304,14 @@ class Menu:
         if mend == "oxalic-acid":
             return (
                 Step(verb="bleach", what="oxalic-acid", wait_after_h=1.0),
-                Step(verb="rinse", what="water-rinse", wait_after_h=24.0),
+                Step(verb="rinse", what="water-rinse", wait_after_h=self._dried_out(7.0)),
             )
         wait = nice_hours(self.know.repair(mend).wait_h) if self.know.repair(mend).wait_h > 0 else 0.0
         return (Step(verb="repair", what=mend, wait_after_h=wait, how=frozenset({"squeeze-out off"})),)
+
+    def _dried_out(self, damp: float) -> float:
+        """Return the wait until wetted wood is dry enough to coat in the planning air [h]."""
+        return nice_hours(max(24.0, (damp - 2.0) / drying_out_pct_h(self.air)))
 
     def _smooth(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer sanding of bare wood, or dulling of a film."""
