@@ -18,6 +18,7 @@ STAGES = ("clean", "remove", "mend", "smooth", "colour", "under", "body", "prote
 _NICE_H = (0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 16, 24, 36, 48, 72, 96, 120, 168, 240, 336, 504, 720)
 _CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "mould-wash", "bleach-water")
 _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
+_REMOVERS_OFFERED = 3
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
 
@@ -205,7 +206,8 @@ class Menu:
             yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
 
     def _strips(self, states: Sequence[State], zones: Sequence[str]) -> Iterator[Run]:
-        """Offer each remover with the passes it needs, its wash and, in hollows, picking out."""
+        """Offer the removers that take least, with the passes they need, wash and, in hollows, picking out."""
+        able: list[tuple[float, str, int]] = []
         for agent in _REMOVERS:
             facts = self.know.remover(agent)
             if facts.restricted or self.air.temp_c < facts.min_c:
@@ -215,6 +217,10 @@ class Menu:
             passes = self._passes(agent, states, zones)
             if passes is None:
                 continue
+            hours = passes * facts.h_m2 * self.workshop.hour_worth
+            wanted = 0.0 if agent in self.wanted else 1.0
+            able.append((wanted * (passes * facts.price_m2 + hours + facts.dry_h / 24.0), agent, passes))
+        for _, agent, passes in sorted(able)[:_REMOVERS_OFFERED]:
             lift = Step(verb="strip", what=agent, coats=passes, wait_after_h=0.0)
             washes = self._aftercare(agent)
             after = [s for s in states if not s.bare]
@@ -399,7 +405,7 @@ class Menu:
                     continue
                 seen.add(facts.id)
                 dry = wait_until(facts, facts.recoat_from_h, self.air, 110.0)
-                for coats in (1, 2):
+                for coats in (1, 2) if self.look.kind in {"opaque", "odour-free"} else (1,):
                     film = "thin" if self.look.kind != "opaque" and coats == 1 else "normal"
                     lay = Step(
                         verb=role, what=facts.id, method=method, coats=coats, film=film,

@@ -13,7 +13,7 @@ from refettle.planning.cost import AIMS, BALANCED, Aim
 from refettle.planning.offers import Menu
 from refettle.planning.pool import build_pool, test_price, tests_that_pay
 from refettle.planning.reasons import make_route
-from refettle.planning.search import Bench, Found, Search, setup_hours
+from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search, setup_hours
 from refettle.planning.start import lead_chance, start
 from refettle.services.buying import ZERO, to_buy
 from refettle.services.cautions import cautions_of
@@ -23,6 +23,7 @@ from refettle.services.lines import first_screen
 from refettle.services.step_words import step_words
 
 _BETTER = 0.10
+_ASIDE = 250
 _FREE_LOOKS = ("keep", "natural", "opaque")
 
 
@@ -53,9 +54,9 @@ class Case:
         """Return the belief per world [1]."""
         return tuple(w.weight for w in self.bench.begin.worlds)
 
-    def search(self, aim: Aim = BALANCED, menu: Menu | None = None) -> Found:
-        """Return the best route under an aim."""
-        return Search(self.bench, menu or self.menu, self.weights, aim).run()
+    def search(self, aim: Aim = BALANCED, menu: Menu | None = None, most: int = MAX_EXPANSIONS) -> Found:
+        """Return the best route under an aim, at most so many states expanded."""
+        return Search(self.bench, menu or self.menu, self.weights, aim).run(most)
 
 
 def open_case(
@@ -241,7 +242,7 @@ def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
     kept = []
     seen = {found.steps}
     for aim in AIMS[1:]:
-        other = case.search(aim)
+        other = case.search(aim, most=_ASIDE)
         if not other.steps or other.steps in seen:
             continue
         made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)
