@@ -4,86 +4,20 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from math import ceil, log
 
-from refettle.domain.air import Air
-from refettle.domain.ground import Ground
-from refettle.domain.piece import Look, Surface, Workshop
 from refettle.domain.state import State
 from refettle.domain.step import Step
 from refettle.knowledge.facts import FilmFacts
-from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.effects import drying_out_pct_h, drying_rate, strip
+from refettle.planning.effects import drying_rate
+from refettle.planning.offers_ground import GroundMenu, Run, nice_hours, wait_until
 
-Run = tuple[Step, ...]
+__all__ = ["CLOSING", "CLOSING_USE", "CURE", "STAGES", "Menu", "Run", "nice_hours", "wait_until"]
+
 STAGES = ("clean", "remove", "mend", "smooth", "colour", "under", "body", "protect", "close")
-_NICE_H = (0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 16, 24, 36, 48, 72, 96, 120, 168, 240, 336, 504, 720)
-_CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "mould-wash", "bleach-water")
-_REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
-_REMOVERS_OFFERED = 3
-_CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
-
-
-def nice_hours(hours: float) -> float:
-    """Return a wait rounded up to a length people use [h]."""
-    for length in _NICE_H:
-        if hours <= length * 1.02:
-            return float(length)
-    return float(ceil(hours / 168) * 168)
-
-
-def wait_until(facts: FilmFacts, stage_h: float, air: Air, percent: float = 100.0) -> float:
-    """Return the wait until a stage of drying in an air [h], rounded up."""
-    return nice_hours(stage_h * percent / 100.0 / drying_rate(facts, air))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Menu:
-    """
-    What a surface with a wish may be offered in one workshop.
-
-    Attributes
-    ----------
-    know, workshop, surface
-        Facts, place, surface.
-    look
-        The look aimed at.
-    constraints
-        Demands of the person.
-    banned
-        Class, remover or verb ids that must not be used.
-    wanted
-        Class, remover or verb ids of which at least one must be used, for "why not".
-    wanted_stage
-        Stage at which it must be used; empty = none.
-    """
-
-    know: Knowledge
-    workshop: Workshop
-    surface: Surface
-    look: Look
-    constraints: frozenset[str] = frozenset()
-    banned: frozenset[str] = frozenset()
-    wanted: frozenset[str] = frozenset()
-    wanted_stage: str = ""
-
-    @property
-    def air(self) -> Air:
-        """Return the planning air, warmed or dried where nothing would dry in it."""
-        return self.made_air or self.workshop.air_likely
-
-    @property
-    def made_air(self) -> Air | None:
-        """
-        Return the air that must be made for coats, or None where the workshop's own will do.
-
-        Notes
-        -----
-        Below 12 °C or above 75 % humidity most coats fail [coatings-R7, coatings-R48]: the room is
-        warmed to 18 °C or the piece moved, and dried to 55 %.
-        """
-        own = self.workshop.air_likely
-        if own.temp_c >= 12.0 and own.rh <= 0.75 and own.temp_c <= 33.0:
-            return None
-        return Air(temp_c=min(24.0, max(18.0, own.temp_c)), rh=min(0.55, own.rh), air_m_s=own.air_m_s)
+class Menu(GroundMenu):
+    """What a surface with a wish may be offered in one workshop, stage by stage; fields as in `GroundMenu`."""
 
     def offers(self, stage: str, states: Sequence[State], zones: Sequence[str]) -> list[Run]:
         """
@@ -106,13 +40,13 @@ class Menu:
         made: Iterator[Run]
         match stage:
             case "clean":
-                made = self._clean(states)
+                made = self.clean_runs(states)
             case "remove":
-                made = self._remove(states, zones)
+                made = self.remove_runs(states, zones)
             case "mend":
-                made = self._mend(states)
+                made = self.mend_runs(states)
             case "smooth":
-                made = self._smooth(states)
+                made = self.smooth_runs(states)
             case "colour":
                 made = self._colour(states)
             case "under":
@@ -149,204 +83,6 @@ class Menu:
             return None
         return usable[0] if usable else None
 
-    def _clean(self, states: Sequence[State]) -> Iterator[Run]:
-        """Offer nothing, the best single agents, and the best pair."""
-        soil: dict[str, int] = {}
-        for state in states:
-            for name, percent in state.on_top:
-                soil[name] = max(soil.get(name, 0), percent)
-        bare = all(state.bare for state in states)
-        if not soil or bare:
-            yield ()
-        if not soil:
-            if not bare:
-                yield (self.wash("soap-water"),)
-            return
-        scored = []
-        for agent in _CLEANERS:
-            if agent == "bleach-water" and "mould" not in soil:
-                continue
-            facts = self.know.cleaner(agent)
-            takes = sum(p for n, p in soil.items() if n in facts.removes)
-            takes += 0.5 * sum(p for n, p in soil.items() if n in facts.removes_half)
-            if takes:
-                scored.append((takes / (1.0 + 0.3 * facts.h_m2), agent))
-        scored.sort(key=lambda pair: (-pair[0], pair[1]))
-        yield ()
-        for _, agent in scored[:2]:
-            yield (self.wash(agent),)
-        left = {n for n in soil if not scored or n not in self.know.cleaner(scored[0][1]).removes}
-        first = self.know.cleaner(scored[0][1]).solvent if scored else ""
-        for _, agent in scored[1:]:
-            facts = self.know.cleaner(agent)
-            if facts.solvent == first:
-                continue
-            if left & {*facts.removes, *facts.removes_half}:
-                yield (self.wash(agent), self.wash(scored[0][1]))
-                yield (self.wash(agent), self.wash(agent), self.wash(scored[0][1]))
-                break
-
-    def wash(self, agent: str, verb: str = "clean") -> Step:
-        """Return a cleaning step with its drying."""
-        return Step(verb=verb, what=agent, wait_after_h=nice_hours(self.know.cleaner(agent).dry_h))
-
-    def _remove(self, states: Sequence[State], zones: Sequence[str]) -> Iterator[Run]:
-        """Offer keeping the old film, lifting it with each remover there is, sanding it off."""
-        if all(state.bare for state in states):
-            yield ()
-            return
-        loose = any(f.hold < 60 for s in states for f in s.stack)
-        yield ((Step(verb="scrape", how=frozenset({"loose"})),) if loose else ())
-        if self.look.kind == "keep" or self.constraints & {"no stripping", "no bare wood"}:
-            return
-        yield from self._strips(states, zones)
-        tool = self.sander()
-        if all(s.wood_um >= 250 for s in states) and self.surface.relief in {"flat", "panel"}:
-            grit = 80 if self.surface.veneer_um <= 0 else 120
-            yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
-
-    def _strips(self, states: Sequence[State], zones: Sequence[str]) -> Iterator[Run]:
-        """Offer the removers that take least, with the passes they need, wash and, in hollows, picking out."""
-        able: list[tuple[float, str, int]] = []
-        for agent in _REMOVERS:
-            facts = self.know.remover(agent)
-            if facts.restricted or self.air.temp_c < facts.min_c:
-                continue
-            if agent == "caustic" and (self.surface.build != "solid" or self.know.wood(self.surface.wood).tannin > 0.3):
-                continue
-            passes = self._passes(agent, states, zones)
-            if passes is None:
-                continue
-            hours = passes * facts.h_m2 * self.workshop.hour_worth
-            wanted = 0.0 if agent in self.wanted else 1.0
-            able.append((wanted * (passes * facts.price_m2 + hours + facts.dry_h / 24.0), agent, passes))
-        for _, agent, passes in sorted(able)[:_REMOVERS_OFFERED]:
-            lift = Step(verb="strip", what=agent, coats=passes, wait_after_h=0.0)
-            washes = self._aftercare(agent)
-            after = [s for s in states if not s.bare]
-            pick = any(z != "flat" for z in zones) and bool(after)
-            hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows"})),)
-            if any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.kind in _CLEAR:
-                pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores"})),)
-                yield (lift, *pores, *(hollow if pick else ()), *washes, *washes[-1:])
-            yield (lift, *washes)
-            if pick:
-                yield (lift, *hollow, *washes, *washes[-1:])
-
-    def _aftercare(self, agent: str) -> Run:
-        """Return the washes a remover asks for, the last with the wood's drying time."""
-        facts = self.know.remover(agent)
-        if not facts.leaves or not facts.washed_by:
-            return (Step(verb="wait", what="dry out", wait_after_h=nice_hours(facts.dry_h)),)
-        first = Step(verb="rinse", what=facts.washed_by[0], wait_after_h=0.5)
-        verb = "neutralise" if "alkali" in facts.leaves else "rinse"
-        steps = [first]
-        left = set(facts.leaves) - set(self.know.cleaner(facts.washed_by[0]).removes)
-        second = facts.washed_by[0]
-        for other in facts.washed_by[1:]:
-            if left & set(self.know.cleaner(other).removes):
-                second = other
-                break
-        wet = 7.0 * facts.water_share + 3.0 * self.know.cleaner(second).water_share
-        dry = max(facts.dry_h, 12.0, self._dried_out(wet) if wet > 2.0 else 0.0)
-        steps.append(Step(verb=verb, what=second, wait_after_h=nice_hours(dry)))
-        return tuple(steps)
-
-    def _passes(self, agent: str, states: Sequence[State], zones: Sequence[str]) -> int | None:
-        """Return the passes after which the open faces are bare in the heaviest readings, or None."""
-        flats = [s for s, z in zip(states, zones, strict=True) if z == "flat"] or list(states)
-        best: int | None = None
-        for passes in range(1, 5):
-            step = Step(verb="strip", what=agent, coats=passes)
-            bare = [strip(self.know, _FLAT_GROUND, s, step).bare for s in flats]
-            if bare[0] and sum(bare) >= 0.75 * len(bare):
-                return passes
-            if any(bare) and best is None:
-                best = passes
-        return None
-
-    def sander(self) -> str:
-        """Return the sanding tool for this surface."""
-        if self.surface.relief in {"turned", "carved", "moulded", "slats", "slats open"}:
-            return "foam-pad"
-        flat = self.surface.relief in {"flat"} and (self.surface.veneer_um == 0 or self.surface.veneer_um > 1200)
-        return "random-orbit" if flat and "random-orbit" in self.workshop.tools else "hand-block"
-
-    def _mend(self, states: Sequence[State]) -> Iterator[Run]:
-        """Offer the repairs that matter for the look; structure always."""
-        damage: dict[str, None] = {}
-        for state in states:
-            damage.update(dict.fromkeys(sorted(state.damage)))
-        bare = all(s.bare for s in states)
-        must: list[Step] = []
-        may: list[Step] = []
-        for name in damage:
-            facts = self.know.damage(name)
-            if not facts.mend or (facts.needs_bare and not bare) or (facts.needs_film and bare):
-                continue
-            shows = facts.shows_opaque if self.look.kind == "opaque" else facts.shows_clear
-            steps = self._repair(facts.mend, bare=bare)
-            if facts.structural:
-                must.extend(steps)
-            elif shows > 0.1 and not (name in {"worn-film", "scratches", "crazed-film"} and self.look.kind != "keep"):
-                may.extend(steps)
-        yield (*must, *may)
-        if may:
-            yield tuple(must)
-        if self.look.kind == "keep" and self._melts(states):
-            yield (*must, Step(verb="revive", what="alcohol", wait_after_h=4.0))
-        if bare and self.look.kind in _CLEAR and any(s.colour == "old" for s in states):
-            bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)
-            dry = self._dried_out(7.0)
-            yield (*must, *may, bleach, Step(verb="rinse", what="water-rinse", wait_after_h=dry))
-
-    def _melts(self, states: Sequence[State]) -> bool:
-        """Return whether the old film can be revived with its own solvent in the heaviest reading."""
-        top = states[0].top
-        return top is not None and self.know.film(top.cls).redissolves
-
-    def _repair(self, mend: str, *, bare: bool) -> Run:
-        """Return the steps of a repair."""
-        if mend == "oxalic-acid":
-            return (
-                Step(verb="bleach", what="oxalic-acid", wait_after_h=1.0),
-                Step(verb="rinse", what="water-rinse", wait_after_h=self._dried_out(7.0)),
-            )
-        wait = nice_hours(self.know.repair(mend).wait_h) if self.know.repair(mend).wait_h > 0 else 0.0
-        return (Step(verb="repair", what=mend, wait_after_h=wait, how=frozenset({"squeeze-out off"})),)
-
-    def _dried_out(self, damp: float) -> float:
-        """Return the wait until wetted wood is dry enough to coat in the planning air [h]."""
-        return nice_hours(max(24.0, (damp - 2.0) / drying_out_pct_h(self.air)))
-
-    def _smooth(self, states: Sequence[State]) -> Iterator[Run]:
-        """Offer sanding of bare wood, or dulling of a film."""
-        if self.look.kind == "keep":
-            yield ()
-            return
-        if self.surface.look is not None and self.look.kind == "bare" and all(s.bare for s in states):
-            yield ()
-        lead = max((s.strength("lead") for s in states), default=0.0)
-        if all(s.bare for s in states):
-            yield from self._bare_sanding(states)
-            return
-        wet = frozenset({"clean dust", "wet"}) if lead > 0.02 else frozenset({"clean dust"})
-        tool = "foam-pad" if self.surface.relief != "flat" else "hand-block"
-        yield (Step(verb="scuff", grit=240, method=tool, how=wet),)
-        yield ()
-
-    def _bare_sanding(self, states: Sequence[State]) -> Iterator[Run]:
-        """Offer sanding sequences that the wood left allows."""
-        tool = self.sander()
-        thin = any(s.wood_um < 500 for s in states)
-        how = frozenset({"clean dust"}) if thin else frozenset({"sequence", "clean dust"})
-        fine = 220 if thin else 180
-        yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how),)
-        if self.look.kind in {"stained", "opaque"} and not thin:
-            yield (Step(verb="sand", grit=150, method=tool, how=how),)
-        if self.look.kind != "opaque":
-            yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how | {"raise"}),)
-
     def _classes(self, role: str) -> Iterator[tuple[FilmFacts, str]]:
         """Yield the classes that can serve in a role here, with the way they go on."""
         for cls in self.know.ids("film"):
@@ -373,7 +109,9 @@ class Menu:
             verb = "tone" if "tone" in facts.role and "stain" not in facts.role else "stain"
             coats = 1 if now + (100 - now) * 0.6 * facts.colour_power >= wish - 10 else 2
             dry = wait_until(facts, facts.recoat_from_h, self.air, 150.0)
-            lay = Step(verb=verb, what=facts.id, method=method, coats=coats, wait_between_h=dry, wait_after_h=dry)
+            lay = Step(
+                verb=verb, what=facts.id, method=method, coats=coats, wait_between_h=dry, wait_after_h=dry
+            )
             longer = wait_until(facts, facts.recoat_from_h, self.air, 260.0)
             slow = facts.carrier == "spirits"
             for under in conditioners if facts.blotch_prone > 0.2 else [None]:
@@ -388,7 +126,12 @@ class Menu:
                 yield (*before, lay)
                 if slow:
                     held = Step(
-                        verb=verb, what=facts.id, method=method, coats=coats, wait_between_h=dry, wait_after_h=longer
+                        verb=verb,
+                        what=facts.id,
+                        method=method,
+                        coats=coats,
+                        wait_between_h=dry,
+                        wait_after_h=longer,
                     )
                     yield (*before, held)
 
@@ -427,7 +170,12 @@ class Menu:
             yield from self._wax(coats=2)
             return
         for facts, method in self._classes("paint" if kind == "opaque" else "topcoat"):
-            if self.look.sheen and self.look.sheen not in facts.sheens and facts.sheens and not facts.needs_bare:
+            if (
+                self.look.sheen
+                and self.look.sheen not in facts.sheens
+                and facts.sheens
+                and not facts.needs_bare
+            ):
                 continue
             if kind == "oiled" and not (facts.needs_bare and facts.cure_oxidative > 0.5):
                 continue
@@ -461,7 +209,11 @@ class Menu:
         """Return the coats that a class needs for the look: its usual number, or what hides."""
         if not facts.opaque or facts.hide <= 0:
             return max(1, round(facts.coats))
-        wish = states[0].depth if states[0].colour == "opaque" and any(not f.old for f in states[0].stack) else None
+        wish = (
+            states[0].depth
+            if states[0].colour == "opaque" and any(not f.old for f in states[0].stack)
+            else None
+        )
         contrast = 0.25 if wish is not None else max(0.3, abs(states[0].depth - 15) / 100.0)
         hide = min(0.97, facts.hide)
         return min(4, max(2, ceil(log(0.04 / contrast) / log(1.0 - hide))))
@@ -471,7 +223,9 @@ class Menu:
         verb = "paint" if facts.opaque else "topcoat"
         dry = wait_until(facts, facts.recoat_from_h, self.air, 105.0)
         how = frozenset({"wiped"}) if facts.wiped_off else frozenset[str]()
-        scuffs = facts.family in {"waterborne", "oxidative", "crosslinked"} and not facts.wiped_off and coats > 1
+        scuffs = (
+            facts.family in {"waterborne", "oxidative", "crosslinked"} and not facts.wiped_off and coats > 1
+        )
         if not scuffs:
             return (
                 Step(verb=verb, what=facts.id, method=method, coats=coats, wait_between_h=dry, wait_after_h=dry,
@@ -482,7 +236,9 @@ class Menu:
         return (
             Step(verb=verb, what=facts.id, method=method, wait_after_h=hard),
             Step(verb="scuff", grit=320, method=tool, how=frozenset({"clean dust"})),
-            Step(verb=verb, what=facts.id, method=method, coats=coats - 1, wait_between_h=dry, wait_after_h=dry),
+            Step(
+                verb=verb, what=facts.id, method=method, coats=coats - 1, wait_between_h=dry, wait_after_h=dry
+            ),
         )
 
     def _protect(self, states: Sequence[State]) -> Iterator[Run]:
@@ -498,9 +254,10 @@ class Menu:
                     Step(verb="topcoat", what=facts.id, method=method, coats=2, wait_between_h=dry,
                          wait_after_h=dry),
                 )  # fmt: skip
-        if self.look.kind == "keep" or (self.look.kind == "opaque" and any(
-            self.know.film(s.stack[-1].cls).porous > 0.5 for s in states[:1] if s.stack
-        )):
+        if self.look.kind == "keep" or (
+            self.look.kind == "opaque"
+            and any(self.know.film(s.stack[-1].cls).porous > 0.5 for s in states[:1] if s.stack)
+        ):
             yield from self._wax()
 
     def _close(self, states: Sequence[State]) -> Iterator[Run]:
@@ -519,6 +276,3 @@ class Menu:
 CURE = Step(verb="wait", what="cure", wait_after_h=24.0 * 28)
 CLOSING_USE = Step(verb="use", what="ordinary use")
 CLOSING = (CURE, CLOSING_USE)
-
-
-_FLAT_GROUND = Ground(wood="hardwood")

@@ -56,28 +56,8 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     whole = (*steps, *(s for s in found.steps if s.verb == "use" or s.what == "cure"))
     risks = numbered(risks_on(bench, whole), len(steps))
     weights = {r.fault: r for r in risks}
-    costs = []
-    bare = bench.begin.worlds[0].states[0].bare
-    at = bench.engines[0].state_id(bench.begin.worlds[0].states[0])
-    for i, step in enumerate(steps):
-        amounts = step_amounts(
-            bench.know, bench.workshop, bench.surface, step, on_bare=bare, recess_share=bench.recess_share()
-        )
-        reason = reason_of(bench, menu, whole, i, weights) if with_reasons else ""
-        because = tuple(dict.fromkeys(r for s, p in amounts.reads for r in bench.know.because(s, p)))
-        costs.append(
-            StepCost(
-                step=step,
-                minutes=amounts.minutes,
-                litres=amounts.litres,
-                money=amounts.money,
-                wait_h=amounts.wait_h,
-                because=because or (f"verb:{step.verb}",),
-                reason=reason,
-            )
-        )
-        at, _ = bench.engines[0].play(at, step)
-        bare = bench.engines[0].state(at).bare
+    reasons = [reason_of(bench, menu, whole, i, weights) if with_reasons else "" for i in range(len(steps))]
+    costs = _step_costs(bench, steps, reasons)
     zero = Range(low=0.0, likely=0.0, high=0.0)
     lost = any(loses_original(s) for s in steps) and not bench.begin.worlds[0].states[0].bare
     value_lost = VALUE_LOST_M2.get(bench.surface.value, 0.0) * bench.surface.area_m2 if lost else 0.0
@@ -97,6 +77,32 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
         steps=tuple(costs), risks=ordered, cost=found.cost, expected_cost=expected, minutes=minutes, money=money,
         elapsed_h=elapsed, value_lost=value_lost, aim=aim, look=menu.look.kind,
     )  # fmt: skip
+
+
+def _step_costs(bench: Bench, steps: tuple[Step, ...], reasons: list[str]) -> list[StepCost]:
+    """Return what each step takes, in the heaviest world, with its reason."""
+    costs = []
+    bare = bench.begin.worlds[0].states[0].bare
+    at = bench.engines[0].state_id(bench.begin.worlds[0].states[0])
+    for step, reason in zip(steps, reasons, strict=True):
+        amounts = step_amounts(
+            bench.know, bench.workshop, bench.surface, step, on_bare=bare, recess_share=bench.recess_share()
+        )
+        because = tuple(dict.fromkeys(r for s, p in amounts.reads for r in bench.know.because(s, p)))
+        costs.append(
+            StepCost(
+                step=step,
+                minutes=amounts.minutes,
+                litres=amounts.litres,
+                money=amounts.money,
+                wait_h=amounts.wait_h,
+                because=because or (f"verb:{step.verb}",),
+                reason=reason,
+            )
+        )
+        at, _ = bench.engines[0].play(at, step)
+        bare = bench.engines[0].state(at).bare
+    return costs
 
 
 def with_extras(menu: Menu, steps: tuple[Step, ...]) -> tuple[Step, ...]:

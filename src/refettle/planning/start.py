@@ -122,7 +122,9 @@ def ground_of(know: Knowledge, surface: Surface, zone: str) -> Ground:
     if look is not None:
         depth = look.depth if look.depth is not None else colour_depth(look.colour)
     if depth is None:
-        depth = {"opaque": 15, "stained": 60}.get(kind, round(100 * (1.0 - know.wood(surface.wood).lightness)))
+        depth = {"opaque": 15, "stained": 60}.get(
+            kind, round(100 * (1.0 - know.wood(surface.wood).lightness))
+        )
     return Ground(
         wood=surface.wood,
         build=surface.build,
@@ -224,20 +226,18 @@ def answer_chance(know: Knowledge, test: str, yes: bool, marks: frozenset[str]) 
 
 
 def _world(
-    know: Knowledge, piece: Piece, surface: Surface, classes: tuple[str, ...], weight: float, *, has_silicone: bool
+    know: Knowledge,
+    piece: Piece,
+    surface: Surface,
+    classes: tuple[str, ...],
+    weight: float,
+    *,
+    has_silicone: bool,
 ) -> World:
     """Return one world with its states."""
     stack = _old_stack(know, surface, classes)
     wood = know.wood(surface.wood)
-    causes = {
-        "tannin": wood.tannin, "wood-colour": wood.colour_bleed, "knots": wood.knots, "wood-oils": wood.oils,
-        "antioxidants": wood.antioxidant, "vapour": wood.vapour_softens,
-    }  # fmt: skip
-    in_wood = {name: round(100 * value) for name, value in causes.items() if value >= 0.05}
-    if any(_colours_wood(know, cls) for cls in classes):
-        in_wood["old-dye"] = _OLD_COLOUR_PCT
-    for name, percent in surface.old_stain:
-        in_wood[name] = max(percent, in_wood.get(name, 0))
+    in_wood = _causes_in_wood(know, surface, classes)
     opaque = [f for f in stack if know.film(f.cls).opaque]
     if opaque:
         in_wood["lead"] = round(100 * lead_chance(piece, surface))
@@ -266,20 +266,41 @@ def _world(
         colour="opaque" if opaque and know.film(stack[-1].cls).opaque else ("old" if old_colour else "wood"),
         depth=min(90, pale + 25) if old_colour else pale,
     )
+    marks = _marks(know, classes, state, has_silicone=has_silicone)
+    names = [know.film(c).name for c in classes]
+    label = " over ".join(reversed(names)) if names else "bare wood"
+    if has_silicone and surface.contamination:
+        label += ", silicone"
+    return World(label=label, weight=weight, states=tuple(state for _ in surface.zones), marks=marks)
+
+
+def _causes_in_wood(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> dict[str, int]:
+    """Return the causes in the wood with their strength [%]: its own, old colour, and what the person named."""
+    wood = know.wood(surface.wood)
+    causes = {
+        "tannin": wood.tannin, "wood-colour": wood.colour_bleed, "knots": wood.knots, "wood-oils": wood.oils,
+        "antioxidants": wood.antioxidant, "vapour": wood.vapour_softens,
+    }  # fmt: skip
+    in_wood = {name: round(100 * value) for name, value in causes.items() if value >= 0.05}
+    if any(_colours_wood(know, cls) for cls in classes):
+        in_wood["old-dye"] = _OLD_COLOUR_PCT
+    for name, percent in surface.old_stain:
+        in_wood[name] = max(percent, in_wood.get(name, 0))
+    return in_wood
+
+
+def _marks(know: Knowledge, classes: tuple[str, ...], state: State, *, has_silicone: bool) -> frozenset[str]:
+    """Return what is true in a world, for tests."""
     marks = {f"film:{c}" for c in classes[-1:]}
     if classes:
         marks.add(f"family:{know.film(classes[-1]).family}")
     marks |= {f"contaminant:{n}" for n, p in state.on_top if p >= 30}
     marks |= {f"latent:{n}" for n, p in state.in_wood if p >= 30}
-    if has_silicone or in_wood.get("silicone-deep"):
+    if has_silicone or state.strength("silicone-deep") > 0:
         marks.add("contaminant:silicone")
-    if any(f.hold < 75 for f in stack):
+    if any(f.hold < 75 for f in state.stack):
         marks.add("loose")
-    names = [know.film(c).name for c in classes]
-    label = " over ".join(reversed(names)) if names else "bare wood"
-    if has_silicone and surface.contamination:
-        label += ", silicone"
-    return World(label=label, weight=weight, states=tuple(state for _ in surface.zones), marks=frozenset(marks))
+    return frozenset(marks)
 
 
 def _colours_wood(know: Knowledge, cls: str) -> bool:
