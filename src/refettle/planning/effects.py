@@ -215,7 +215,8 @@ def strip(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if not know.has("remover", step.what):
         return state
     agent = know.remover(step.what)
-    reach = {"flat": 1.0, "edge": 0.5 + 0.5 * agent.reach_recess, "recess": agent.reach_recess}[ground.zone]
+    deep = agent.reach_recess * (0.5 if ground.relief == "carved" else 1.0)
+    reach = {"flat": 1.0, "edge": 0.5 + 0.5 * agent.reach_recess, "recess": deep}[ground.zone]
     was_film = not state.bare
     stack = list(state.stack)
     for _ in range(max(1, step.coats)):

@@ -274,10 +274,13 @@ class GroundMenu:
         if all(s.bare for s in states):
             yield from self._bare_sanding(states)
             return
+        if 2 * sum(s.bare for s in states) >= len(states):
+            yield from self._bare_sanding(states)
         wet = frozenset({"clean dust", "wet"}) if lead > 0.02 else frozenset({"clean dust"})
         tool = "foam-pad" if self.surface.relief != "flat" else "hand-block"
         yield (Step(verb="scuff", grit=240, method=tool, how=wet),)
-        yield ()
+        if self.look.kind == "odour-free" or "scuff" in self.banned:
+            yield ()
 
     def _bare_sanding(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer sanding sequences that the wood left allows."""

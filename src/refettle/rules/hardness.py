@@ -22,7 +22,9 @@ def hard_over_soft(sit: Situation) -> Cause | None:
         chance = max(chance, 0.2)
     if new.opaque and sit.step.film == "heavy" and facts.holds_smooth > 0.5 and not below.old:
         chance = max(chance, 0.45 * ramp(below.ripe, 150, 50))
-    if new.dry_um <= 15:
+    if below.old:
+        chance *= 0.35 + 0.65 * ramp(new.dry_um, 12, 55)
+    elif new.dry_um <= 15:
         chance *= 0.7
     return Cause(
         chance=chance,

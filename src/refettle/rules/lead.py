@@ -7,9 +7,12 @@ from refettle.rules.situation import Situation
 def lead_in_dust(sit: Situation) -> Cause | None:
     """Judge dry sanding, dry scraping and heat on old coats that may hold lead."""
     lead = sit.before.strength("lead")
-    if lead <= 0 or not any(f.old and f.um > 0 for f in sit.before.stack):
-        return None
     step = sit.step
+    top = sit.before.top
+    if lead <= 0 or top is None:
+        return None
+    if not top.old and step.verb != "strip" and "to bare" not in step.how:
+        return None
     dry = step.verb in {"sand", "scuff", "scrape", "rub_out"} and "wet" not in step.how
     heat = step.verb == "strip" and sit.know.has("remover", step.what) and sit.know.remover(step.what).not_for_lead
     if not dry and not heat:

@@ -108,6 +108,8 @@ def cleaner_bites(sit: Situation) -> Cause | None:
     below = _exposed(sit)
     if sit.step.verb not in {"clean", "rinse"} or below is None or not sit.know.has("cleaner", sit.step.what):
         return None
+    if sit.step.verb == "rinse" and below.old:
+        return None
     cleaner = sit.know.cleaner(sit.step.what)
     if cleaner.solvent not in _RESISTS or cleaner.bite <= 0:
         return None

@@ -117,16 +117,25 @@ def _watch(know: Knowledge, plan: PiecePlan) -> str:
         for cost in group.route.steps:
             if cost.reason.startswith("without it: ") and cost.step.verb in {"prime", "seal", "clean", "condition", "rinse", "topcoat"}:
                 text = cost.reason.removeprefix("without it: ")
-                if text not in averted:
+                if text not in averted and ", unlikely" not in text and ", hardly" not in text:
                     averted.append(text)
     stays: list[tuple[str, Risk]] = [(g, r) for g, r in plan.risks if r.chance >= 0.2]
     parts = []
     if averted:
+        averted.sort(key=_plainness)
         parts.append(f"skip no step: {averted[0]}")
     if stays:
         group_name, risk = stays[0]
         parts.append(f"{know.fault(risk.fault).name} stays {odds(risk.chance)} ({group_name}): {risk.why}")
     return f"Watch: {'; '.join(parts)}." if parts else ""
+
+
+_ODDS = ("almost certain", "likely", "as likely as not", "about one in three", "perhaps one in six")
+
+
+def _plainness(text: str) -> int:
+    """Return the place of a reason among others: the surest fault first."""
+    return next((i for i, words in enumerate(_ODDS) if f", {words} –" in text), len(_ODDS))
 
 
 def _mend(know: Knowledge, plan: PiecePlan) -> str:
