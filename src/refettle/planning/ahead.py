@@ -10,7 +10,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 
 from refettle.domain.plan import Hit
-from refettle.domain.state import AGED, Film, State
+from refettle.domain.state import AGED, Film, State, changed
 from refettle.planning.bench import Bench, Offer
 from refettle.planning.cost import Aim, hazard
 from refettle.planning.offers import CLOSING_USE, STAGES, Menu, Run
@@ -24,7 +24,7 @@ ALSO = "also the faults of"
 BODY, PROTECT, CLOSE = STAGES.index("body"), STAGES.index("protect"), STAGES.index("close")
 
 
-@dataclass(frozen=True, slots=True, eq=False)
+@dataclass(slots=True, eq=False)
 class Tail:
     """
     One way in which a route can end.
@@ -35,8 +35,8 @@ class Tail:
         Class that makes the look and class laid over it; empty = none.
     laid, upon, close
         Their steps, and the closing ones of either.
-    faults
-        Per zone the faults that none avoids: of all; of what goes over and use; of use alone.
+    ends
+        What its faults are worked out with, once they are asked for.
     """
 
     body: str
@@ -44,7 +44,17 @@ class Tail:
     laid: Offer
     upon: Offer
     close: tuple[Offer, ...]
-    faults: tuple[tuple[Priced, ...], ...]
+    ends: "_Ends"
+    _faults: dict[int, tuple[Priced, ...]] = field(default_factory=dict)
+
+    def faults(self, laid: int) -> tuple[Priced, ...]:
+        """Return, per zone, the faults that none avoids: of all; with 1 laid of what goes over and use; with 2 of use."""
+        known = self._faults.get(laid)
+        if known is None:
+            zones = range(len(self.ends.bench.engines))
+            parts = [self.ends.sure(self.laid.run), self.ends.sure(self.upon.run), self.ends.in_use(self)][laid:]
+            known = self._faults[laid] = tuple(_strongest([part[zone] for part in parts]) for zone in zones)
+        return known
 
 
 def last_class(run: Run) -> str:
@@ -80,7 +90,8 @@ def tails_of(bench: Bench, menu: Menu, states: Sequence[State], zones: Sequence[
     for ground in grounds:
         bodies.update(dict.fromkeys(menu.offers("body", ground, zones)))
     earlier = (*menu.offers("colour", states, zones), *menu.offers("under", states, zones))
-    return tuple(tail for run in bodies for tail in _tails_of(bench, menu, run, earlier))
+    ends = _Ends(bench, menu, earlier)
+    return tuple(tail for run in bodies for tail in ends.tails(run))
 
 
 def colours_of(bench: Bench, menu: Menu, states: Sequence[State], zones: Sequence[str]) -> tuple[Offer, ...]:
@@ -91,71 +102,106 @@ def colours_of(bench: Bench, menu: Menu, states: Sequence[State], zones: Sequenc
     )
 
 
-def _tails_of(bench: Bench, menu: Menu, body: Run, earlier: Sequence[Run]) -> Iterator[Tail]:
-    """Yield the tails with one body."""
-    zones = range(len(bench.engines))
-    cls = last_class(body)
-    before = [(), *(run for run in earlier if cls and any(s.is_coat and s.what == cls for s in run))]
-    starts = [[_walked(bench, z, State(), (*run, *body)) for run in before] for z in zones]
-    of_body = [_sure(bench, z, body) for z in zones]
-    closes = menu.offers("close", [starts[0][0]], ("flat",))
-    for over in menu.offers("protect", [starts[0][0]], ("flat",)):
-        ends = [[_walked(bench, z, state, over) for state in starts[z]] for z in zones]
-        later = menu.offers("close", [_walked(bench, 0, State(), over)], ("flat",)) if over else closes
-        of_over = [_sure(bench, z, over) for z in zones]
-        two, any_laid = bool(body and over), bool(body or over)
-        of_use = [_in_use(bench, z, ends[z], covered=any_laid, two=two) for z in zones]
-        parts = (of_body, of_over, of_use)
-        yield Tail(
-            body=cls,
-            over=last_class(over),
-            laid=bench.offer(body),
-            upon=bench.offer(over),
-            close=tuple(bench.offer(run) for run in dict.fromkeys((*closes, *later))),
-            faults=tuple(tuple(_strongest([part[z] for part in parts[n:]]) for z in zones) for n in range(3)),
-        )
+@dataclass(slots=True, eq=False)
+class _Ends:
+    """What the tails of one menu share: the states they lead to and the faults of their runs, each worked out once."""
+
+    bench: Bench
+    menu: Menu
+    earlier: Sequence[Run]
+    _sure: dict[Run, list[Faults]] = field(default_factory=dict)
+    _use: dict[tuple[Run, Run], list[Faults]] = field(default_factory=dict)
+    _close: dict[Run, list[Run]] = field(default_factory=dict)
+    _laid: dict[tuple[int, Run], State] = field(default_factory=dict)
+
+    def tails(self, body: Run) -> Iterator[Tail]:
+        """Yield the tails with one body."""
+        offer = self.bench.offer
+        for over in self.menu.offers("protect", [self.laid(0, body)], ("flat",)):
+            closes = dict.fromkeys((*self.closes(body), *(self.closes(over) if over else ())))
+            yield Tail(
+                last_class(body), last_class(over), offer(body), offer(over), tuple(map(offer, closes)), self
+            )
+
+    def closes(self, run: Run) -> list[Run]:
+        """Return how a surface is closed that has had one run alone."""
+        known = self._close.get(run)
+        if known is None:
+            known = self._close[run] = self.menu.offers("close", [self.laid(0, run)], ("flat",))
+        return known
+
+    def laid(self, zone: int, run: Run) -> State:
+        """Return the state after a run on bare wood."""
+        known = self._laid.get((zone, run))
+        if known is None:
+            known = self._laid[zone, run] = self.walked(zone, State(), run)
+        return known
+
+    def walked(self, zone: int, state: State, run: Run) -> State:
+        """Return the state after a run, its films aged: what use meets at the best."""
+        for step in run:
+            state = self.bench.engines[zone].after(state, step)
+        return changed(state, stack=tuple(f if f.old else changed(f, ripe=AGED) for f in state.stack))
+
+    def sure(self, run: Run) -> list[Faults]:
+        """Return, per zone, the faults of a run that do not depend on the surface."""
+        known = self._sure.get(run)
+        if known is None:
+            known = self._sure[run] = [
+                _causes(self.bench, [hit for step in run for hit in engine.sure_hits(step)])
+                for engine in self.bench.engines
+            ]
+        return known
+
+    def in_use(self, tail: Tail) -> list[Faults]:
+        """
+        Return, per zone, the faults of use that depend on nothing but the films of a tail.
+
+        Notes
+        -----
+        Where an earlier coat may be of the body's class they count as one film: the best of these ends counts.
+        """
+        body, over = tail.laid.run, tail.upon.run
+        known = self._use.get((body, over))
+        if known is None:
+            before = [run for run in self.earlier if any(s.is_coat and s.what == tail.body for s in run)]
+            known = self._use[body, over] = []
+            for zone in range(len(self.bench.engines)):
+                ends = [self.walked(zone, self.laid(zone, body), over)]
+                ends += [self.walked(zone, State(), (*run, *body, *over)) for run in before]
+                known.append(_least_of_ends([self._met(zone, end, body, over) for end in ends]))
+        return known
+
+    def _met(self, zone: int, end: State, body: Run, over: Run) -> Faults:
+        """Return the faults of use on one end."""
+        known = {"top", "grit", "coarse"} if body or over else set[str]()
+        if body and over:
+            known.add("second")
+        if not end.bare:
+            known.add("bare")
+        if end.colour == "opaque":
+            known |= {"colour", "depth"}
+        return _causes(self.bench, self.bench.engines[zone].sure_hits(CLOSING_USE, end, frozenset(known)))
 
 
-def _walked(bench: Bench, zone: int, state: State, run: Run) -> State:
-    """Return the state after a run, its films aged: what use meets at the best."""
-    for step in run:
-        state = bench.engines[zone].after(state, step)
-    return replace(state, stack=tuple(replace(f, ripe=AGED) if not f.old else f for f in state.stack))
+def _least_of_ends(ends: Sequence[Faults]) -> Faults:
+    """Return the causes that all ends meet, each at its lowest chance."""
+    first, *others = ends
+    return {cause: min(end[cause] for end in ends) for cause in first if all(cause in end for end in others)}
 
 
-def _sure(bench: Bench, zone: int, run: Run) -> Faults:
-    """Return the faults of a run that do not depend on the surface."""
+def _causes(bench: Bench, hits: Sequence[Hit]) -> Faults:
+    """Return each cause of some hits at its highest chance."""
     faults: Faults = {}
-    for step in run:
-        _raise(bench, faults, bench.engines[zone].sure_hits(step))
-    return faults
-
-
-def _in_use(bench: Bench, zone: int, ends: Sequence[State], *, covered: bool, two: bool) -> Faults:
-    """Return the faults of use that depend on nothing but the films of a tail, at the best of its ends."""
-    known = {"top", "grit", "coarse"} if covered else set[str]()
-    if two:
-        known.add("second")
-    per_end = []
-    for end in ends:
-        seen = (
-            known
-            | (set() if end.bare else {"bare"})
-            | ({"colour", "depth"} if end.colour == "opaque" else set())
-        )
-        faults: Faults = {}
-        _raise(bench, faults, bench.engines[zone].sure_hits(CLOSING_USE, end, frozenset(seen)))
-        per_end.append(faults)
-    first = per_end[0]
-    return {key: min(f[key] for f in per_end) for key in first if all(key in f for f in per_end)}
-
-
-def _raise(bench: Bench, faults: Faults, hits: Sequence[Hit]) -> None:
-    """Raise each cause to the chance of its strongest hit."""
     for hit in hits:
         key = f"{hit.fault}|{hit.cause}"
         if hit.chance > faults.get(key, (0.0, 0.0))[0]:
             faults[key] = (hit.chance, bench.harm_of(hit.fault))
+    return faults
+
+
+_Way = tuple[float, Tail, int]
+"""Work [money] of a tail from some stage on, the tail, and how much of it is laid by then."""
 
 
 class _Rests:
@@ -165,24 +211,30 @@ class _Rests:
     Parameters
     ----------
     ways
-        Work [money], price of the sure faults [money], and those faults per zone. A way whose work alone is dearer
-        than another way with all its faults can never be the cheapest and is left out.
+        The ways. One whose work alone is dearer than another with all its faults can never be the cheapest.
+    area
+        Share of area and belief per zone [1].
+    risk
+        Weight of faults [1].
     """
 
     __slots__ = ("bases", "by_cause", "least")
 
-    def __init__(self, ways: Sequence[tuple[float, float, tuple[Priced, ...]]]) -> None:
+    def __init__(self, ways: Sequence[_Way], area: Sequence[float], risk: float) -> None:
         """Keep the ways that can be the cheapest."""
-        self.least = min(work + risk for work, risk, _ in ways)
+        self.least = float("inf")
         self.bases: list[float] = []
         self.by_cause: dict[tuple[int, str], list[tuple[int, float, float]]] = {}
-        for work, risk, faults in ways:
+        for work, tail, laid in sorted(ways, key=lambda way: way[0]):
             if work > self.least:
-                continue
+                break
+            faults = tail.faults(laid)
             for zone, priced in enumerate(faults):
                 for cause, (whole, harm) in priced.items():
                     self.by_cause.setdefault((zone, cause), []).append((len(self.bases), whole, harm))
-            self.bases.append(work + risk)
+            price = sum(share * _price(priced) for share, priced in zip(area, faults, strict=True))
+            self.bases.append(work + risk * price)
+            self.least = min(self.least, self.bases[-1])
 
 
 @dataclass(slots=True, eq=False)
@@ -200,6 +252,10 @@ class Ahead:
         How a route can end.
     colours
         What may colour the wood before.
+    loses
+        Whether every tail hides an original surface that is still there.
+    colour
+        Least work of a colour [money].
     slots
         Zone and share of area and belief per slot.
     """
@@ -210,30 +266,31 @@ class Ahead:
     colours: tuple[Offer, ...]
     slots: tuple[tuple[int, float], ...]
     colour: float = 0.0
+    loses: bool = False
+    _area: list[float] = field(default_factory=list)
+    _ways: dict[tuple[str, ...], list[_Way]] = field(default_factory=dict)
     _rests: dict[tuple[str, ...], _Rests] = field(default_factory=dict)
     _least: dict[tuple[tuple[str, ...], tuple[int, ...]], float] = field(default_factory=dict)
     _cut: dict[tuple[tuple[str, ...], int, int], tuple[tuple[int, float], ...]] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         """Sort the tails by what is still open of them: all, a coat over, the close; find the cheapest colour."""
+        self.loses = bool(self.tails) and all(tail.laid.loses for tail in self.tails)
         self.colour = min((self._work(offer) for offer in self.colours), default=0.0)
-        ways: dict[tuple[str, ...], list[tuple[float, float, tuple[Priced, ...]]]] = {}
-        area = [0.0] * len(self.bench.engines)
+        self._area = [0.0] * len(self.bench.engines)
         for zone, share in self.slots:
-            area[zone] += share
+            self._area[zone] += share
         for tail in self.tails:
             body, over = self._work(tail.laid), self._work(tail.upon)
             close = max((self._work(offer) for offer in tail.close), default=0.0)
-            for key, work, faults in (
-                ((), body + over + close, tail.faults[0]),
-                ((tail.body,), over + close, tail.faults[1]),
-                ((tail.body, tail.over), close, tail.faults[2]),
-                ((ALSO, tail.body), over + close, tail.faults[0]),
-                ((ALSO, tail.body, tail.over), close, tail.faults[1]),
+            for key, work, laid in (
+                ((), body + over + close, 0),
+                ((tail.body,), over + close, 1),
+                ((tail.body, tail.over), close, 2),
+                ((ALSO, tail.body), over + close, 0),
+                ((ALSO, tail.body, tail.over), close, 1),
             ):
-                risk = sum(a * _price(zone) for a, zone in zip(area, faults, strict=True))
-                ways.setdefault(key, []).append((work, self.aim.risk * risk, faults))
-        self._rests = {key: _Rests(alike) for key, alike in ways.items()}
+                self._ways.setdefault(key, []).append((work, tail, laid))
 
     def _work(self, offer: Offer) -> float:
         """Return the work of an offer on sealed ground [money]."""
@@ -260,6 +317,8 @@ class Ahead:
         known = self._least.get(key)
         if known is None:
             rests = self._rests.get(open_from)
+            if rests is None and open_from in self._ways:
+                rests = self._rests[open_from] = _Rests(self._ways[open_from], self._area, self.aim.risk)
             known = self._least[key] = self._least_of(open_from, rests, charged) if rests else 0.0
         return known
 

@@ -33,10 +33,13 @@ class Offer:
         The steps.
     numbers
         Their numbers, see `Bench.step_no`.
+    loses
+        Whether one of them takes off or hides an original surface.
     """
 
     run: Run
     numbers: tuple[int, ...]
+    loses: bool
 
 
 @dataclass(slots=True, eq=False)
@@ -121,7 +124,7 @@ class Bench:
 
     def offer(self, run: Run) -> Offer:
         """Return a run with the numbers of its steps."""
-        return Offer(run, tuple(self.step_no(step) for step in run))
+        return Offer(run, tuple(self.step_no(step) for step in run), any(loses_original(step) for step in run))
 
     def step_cost(self, step: Step, aim: Aim, *, on_bare: bool) -> float:
         """Return money, time and delay of a step under an aim [money]."""
@@ -286,3 +289,12 @@ def setup_hours(know: Knowledge, step: Step) -> float:
     if step.verb in {"sand", "scuff", "clean", "rinse", "scrape"}:
         return 0.05
     return 0.0
+
+
+def loses_original(step: Step) -> bool:
+    """Return whether a step takes off or hides an original surface."""
+    return (
+        step.verb in {"strip", "paint"}
+        or (step.verb in {"sand", "scrape"} and "to bare" in step.how)
+        or (step.verb == "sand" and 0 < step.grit < 180)
+    )

@@ -1,5 +1,6 @@
 """Search: the cheapest way from a surface as it is to the look that is wanted."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from heapq import heappop, heappush
 
@@ -8,7 +9,7 @@ from refettle.domain.state import State
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.ahead import ALSO, BODY, CLOSE, PROTECT, Ahead, colours_of, last_class, tails_of
-from refettle.planning.bench import Bench, Offer, setup_hours
+from refettle.planning.bench import Bench, Offer, loses_original, setup_hours
 from refettle.planning.cost import BALANCED, VALUE_LOST_M2, Aim
 from refettle.planning.goal import flaws, flaws_at_least, reached
 from refettle.planning.offers import STAGES, Menu, Run
@@ -29,7 +30,7 @@ MAX_EXPANSIONS = 2500
 _MISSED_M2 = 90.0
 _REDO_M2 = 120.0
 _NEEDED_WEIGHT = 0.6
-_FEW_SLOTS = (1, 3)
+_FEW_LOTS = (1, 3)
 _GLANCED = -1
 _DONE = len(STAGES)
 _MEND, _SMOOTH, _COLOUR = STAGES.index("mend"), STAGES.index("smooth"), STAGES.index("colour")
@@ -63,7 +64,11 @@ class Found:
 
 @dataclass(frozen=True, slots=True, eq=False)
 class _Node:
-    """A point of the search: stage, states and what was charged per slot, way and cost so far, floor of what follows."""
+    """
+    A point of the search: stage, states and what was charged per slot, way and cost so far.
+
+    `removed`: an original finish is lost; `whole`: it is still there; `floor`: least cost of what follows, tail apart.
+    """
 
     stage: int
     slots: tuple[int, ...]
@@ -73,6 +78,8 @@ class _Node:
     removed: bool
     cost: float
     floor: float = 0.0
+    whole: bool = False
+    lots: "list[_Lot]" = field(default_factory=list)
 
     @property
     def key(self) -> tuple[object, ...]:
@@ -86,6 +93,17 @@ class _Node:
             return ()
         mine = last_class(self.run)
         return (mine,) if self.stage == PROTECT else (*self.parent.laid, mine)
+
+
+@dataclass(slots=True, eq=False)
+class _Lot:
+    """Slots alike in zone, state and what was charged, with their share [1]."""
+
+    zone: int
+    state: int
+    charged: int
+    share: float = 0.0
+    slots: list[int] = field(default_factory=list)
 
 
 _Entry = tuple[float, tuple[int, ...], _Node, Offer | None, int]
@@ -120,6 +138,7 @@ class Search:
     aim: Aim = BALANCED
     _slots: list[tuple[int, int, float]] = field(default_factory=list)
     _order: tuple[int, ...] = ()
+    _lost: float = 0.0
     _zones: tuple[str, ...] = ()
     _work: dict[tuple[int, bool], float] = field(default_factory=dict)
     _works: dict[tuple[tuple[int, ...], bool], float] = field(default_factory=dict)
@@ -134,6 +153,8 @@ class Search:
         self._zones = tuple(begin.grounds[z].zone for _, z, _ in self._slots)
         rest = sorted(range(1, len(self._slots)), key=lambda i: -self._slots[i][2])
         self._order = (0, *rest)
+        surface = self.bench.surface
+        self._lost = VALUE_LOST_M2.get(surface.value, 0.0) * surface.area_m2
 
     def run(self, most: int = MAX_EXPANSIONS) -> Found:
         """Return the cheapest route, or an empty one where no way leads to the look."""
@@ -158,9 +179,8 @@ class Search:
             expanded += 1
             if expanded > most:
                 break
-            bare = self._state(0, node.slots[0]).bare
             for turn, offer in enumerate(self._offers(node.stage, node.slots)):
-                least = node.cost + self._work_of(offer.numbers, bare=bare)
+                least = node.cost + self._at_least(node, offer)
                 least += self._after(ahead, node, offer, node.charged, judged=False)
                 heappush(heap, (max(bound, least), (*path, turn), node, offer, 0))
         done = [node for _, _, node, pending, _ in heap if node.stage == _DONE and pending is None]
@@ -171,7 +191,9 @@ class Search:
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
         """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""
-        node = self._follow(self._root(), self.bench.offer(steps), self._order)
+        root = self._root()
+        lots = self._lots(root)
+        node = self._follow(root, self.bench.offer(steps), lots, len(lots))
         end = self._end(node.slots)
         area = max(self.bench.surface.area_m2, 0.2)
         return node.cost + (end if end is not None else _REDO_M2 * area)
@@ -180,7 +202,8 @@ class Search:
         """Return the node to begin with."""
         bench = self.bench
         slots = tuple(bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots)
-        return _Node(0, slots, tuple(0 for _ in slots), None, (), False, 0.0)
+        whole = not self._state(0, slots[0]).bare
+        return _Node(0, slots, tuple(0 for _ in slots), None, (), removed=False, cost=0.0, whole=whole)
 
     def _ahead(self, root: _Node) -> Ahead:
         """Return the bound of this search."""
@@ -193,7 +216,8 @@ class Search:
     def _after(self, ahead: Ahead, node: _Node, offer: Offer, charged: tuple[int, ...], *, judged: bool) -> float:
         """Return what is still to be paid at the least after an offer, given what is charged by then [money]."""
         if node.stage < BODY:
-            return node.floor + ahead.least((), charged)
+            lost = self._lost if ahead.loses and node.whole and not offer.loses else 0.0
+            return node.floor + lost + ahead.least((), charged)
         if node.stage == CLOSE:
             return node.floor
         laid = (*node.laid, last_class(offer.run))
@@ -203,43 +227,42 @@ class Search:
         self, ahead: Ahead, node: _Node, offer: Offer, judged: int
     ) -> tuple[float, _Node, Offer | None, int] | None:
         """Return what an offer becomes judged further: itself at a higher price, a node, or nothing."""
+        lots = self._lots(node)
         if judged == 0 and offer.run and offer.run[0].is_coat:
-            return self._glance(ahead, node, offer), node, offer, _GLANCED
-        every = len(self._order)
-        wanted = next((few for few in _FEW_SLOTS if judged < few < every), every)
-        then = self._follow(node, offer, self._order[:wanted])
-        if wanted < every:
+            then = self._follow(node, offer, lots, 0)
+            return then.cost + self._after(ahead, node, offer, then.charged, judged=True), node, offer, _GLANCED
+        wanted = next((few for few in _FEW_LOTS if judged < few < len(lots)), len(lots))
+        then = self._follow(node, offer, lots, wanted)
+        if wanted < len(lots):
             return then.cost + self._after(ahead, node, offer, then.charged, judged=True), node, offer, wanted
         if then.stage < _DONE:
             floor, stage_least = self._floor(ahead, then)
-            then = replace(then, floor=floor)
-            return then.cost + floor + stage_least + ahead.least(then.laid, then.charged), then, None, 0
+            whole = not then.removed and not self._state(0, then.slots[0]).bare
+            then = replace(then, floor=floor, whole=whole)
+            lost = self._lost if whole and ahead.loses and then.stage <= BODY else 0.0
+            return then.cost + floor + stage_least + lost + ahead.least(then.laid, then.charged), then, None, 0
         end = self._end(then.slots)
         if end is None:
             return None
         then = replace(then, cost=then.cost + end)
         return then.cost, then, None, 0
 
-    def _glance(self, ahead: Ahead, node: _Node, offer: Offer) -> float:
-        """Return what an offer of coats costs at the least by what is remembered of its first coat [money]."""
-        first = offer.numbers[0]
-        charged = list(node.charged)
-        risk = 0.0
-        for (z, state, paid), slots in self._lots(node, self._order).items():
-            price, then = self.bench.glance(z, state, first, paid)
-            risk += price * sum([self._slots[i][2] for i in slots])
-            if then != paid:
-                for i in slots:
-                    charged[i] = then
-        cost = node.cost + self._work_of(offer.numbers, bare=self._state(0, node.slots[0]).bare) + self.aim.risk * risk
-        return cost + self._after(ahead, node, offer, tuple(charged), judged=True)
-
-    def _lots(self, node: _Node, order: tuple[int, ...]) -> dict[tuple[int, int, int], list[int]]:
-        """Return the slots that fare alike from a node on: zone, state and what was charged → slots."""
-        lots: dict[tuple[int, int, int], list[int]] = {}
-        for i in order:
-            lots.setdefault((self._slots[i][1], node.slots[i], node.charged[i]), []).append(i)
-        return lots
+    def _lots(self, node: _Node) -> list[_Lot]:
+        """Return the slots that fare alike from a node on, together; the first slot's lot first, then the heaviest."""
+        if node.lots:
+            return node.lots
+        lots: dict[tuple[int, int, int], _Lot] = {}
+        for i in self._order:
+            key = (self._slots[i][1], node.slots[i], node.charged[i])
+            lot = lots.get(key)
+            if lot is None:
+                lots[key] = lot = _Lot(*key)
+            lot.slots.append(i)
+            lot.share += self._slots[i][2]
+        first, *rest = lots.values()
+        rest.sort(key=lambda lot: -lot.share)
+        node.lots.extend((first, *rest))
+        return node.lots
 
     def _floor(self, ahead: Ahead, node: _Node) -> tuple[float, float]:
         """
@@ -275,6 +298,11 @@ class Search:
         offers = self._offers(stage, node.slots)
         return min([self._work_of(offer.numbers, bare=False) for offer in offers], default=0.0)
 
+    def _at_least(self, node: _Node, offer: Offer) -> float:
+        """Return the work of an offer at a node at the least, worth of an original that it takes included [money]."""
+        work = self._work_of(offer.numbers, bare=self._state(0, node.slots[0]).bare)
+        return work + self._lost if node.whole and offer.loses else work
+
     def _work_of(self, numbers: tuple[int, ...], *, bare: bool) -> float:
         """Return the work of some steps at the least, before any fault is judged [money]."""
         key = (numbers, bare)
@@ -302,23 +330,32 @@ class Search:
         """Return the state of a slot by its number."""
         return self.bench.engines[self._slots[slot][1]].state(number)
 
-    def _follow(self, node: _Node, offer: Offer, order: tuple[int, ...]) -> _Node:
-        """Return the node after an offer, judged on some slots; the first slot is always the first among them."""
+    def _follow(self, node: _Node, offer: Offer, lots: Sequence[_Lot], count: int) -> _Node:
+        """Return the node after an offer, the first few lots judged, the others glanced at."""
         slots, charged = list(node.slots), list(node.charged)
-        move, numbers = self.bench.move, offer.numbers
+        bench, numbers = self.bench, offer.numbers
+        glanced = bool(numbers) and offer.run[0].is_coat
         cost, removed = node.cost, node.removed
         risk = 0.0
-        for (z, state, paid), members in self._lots(node, order).items():
-            leads = members[0] == 0
-            total = 0.0
+        if not count:
+            cost += self._at_least(node, offer)
+        for n, lot in enumerate(lots):
+            if n >= count:
+                if not glanced:
+                    break
+                price, paid = bench.glance(lot.zone, lot.state, numbers[0], lot.charged)
+                risk += price * lot.share
+                for i in lot.slots:
+                    charged[i] = paid
+                continue
+            state, paid = lot.state, lot.charged
             for number in numbers:
-                if leads:
+                if n == 0:
                     work, removed = self._lead(number, removed, bare=self._state(0, state).bare)
                     cost += work
-                state, price, paid = move(z, state, number, paid)  # noqa: PLW2901 - a lot moves on
-                total += price
-            risk += total * sum([self._slots[i][2] for i in members])
-            for i in members:
+                state, price, paid = bench.move(lot.zone, state, number, paid)
+                risk += price * lot.share
+            for i in lot.slots:
                 slots[i], charged[i] = state, paid
         cost += self.aim.risk * risk
         return _Node(node.stage + 1, tuple(slots), tuple(charged), node, offer.run, removed, cost)
@@ -328,8 +365,7 @@ class Search:
         work = self._cost(number, bare=bare)
         if removed or bare or not loses_original(self.bench.steps[number]):
             return work, removed
-        surface = self.bench.surface
-        return work + VALUE_LOST_M2.get(surface.value, 0.0) * surface.area_m2, True
+        return work + self._lost, True
 
     def _end(self, slots: tuple[int, ...]) -> float | None:
         """Return the cost of what is missed at the end [money], or None where the look is not had."""
@@ -349,15 +385,6 @@ class Search:
                 flat += self.weights[w]
                 had += self.weights[w] if ok else 0.0
         return cost if flat <= 0 or had >= _NEEDED_WEIGHT * flat else None
-
-
-def loses_original(step: Step) -> bool:
-    """Return whether a step takes off or hides an original surface."""
-    return (
-        step.verb in {"strip", "paint"}
-        or (step.verb in {"sand", "scrape"} and "to bare" in step.how)
-        or (step.verb == "sand" and 0 < step.grit < 180)
-    )
 
 
 def _way(node: _Node) -> tuple[Step, ...]:
