@@ -27,7 +27,7 @@ _BY_METHOD = {
     "aerosol": "spray-coat",
 }  # fmt: skip
 _ABRASIVE_M2 = 0.6
-_TROUBLE = 3.0
+_TROUBLE = 4.0
 VALUE_LOST_M2 = {"ordinary": 0.0, "good": 40.0, "fine": 260.0}
 """What stripping or painting an original finish loses [money/m²]; judgement, see docs/why/cost.md."""
 
@@ -100,7 +100,7 @@ def harm(know: Knowledge, workshop: Workshop, fault: str, area_m2: float) -> flo
     Notes
     -----
     Hands-on time and material to mend the usual share of the area, and the days lost; from the harm
-    table (``facts-work.csv``, kind fault), times three: a failure also costs the heart, the date and the
+    table (``facts-work.csv``, kind fault), times four: a failure also costs the heart, the date and the
     buyer's trust (judgement, docs/why/cost.md).
     """
     facts = know.fault(fault)

@@ -14,6 +14,13 @@ def _coat_cautions(know: Knowledge, workshop: Workshop, step: Step) -> list[tupl
     """Return the cautions of a coat."""
     facts = know.film(step.what)
     made = []
+    if facts.trade_only:
+        made.append((
+            f"trade-{facts.id}",
+            f"{facts.name}: its hardener or its curing gives off what can harm lungs for good. Only with training, "
+            "supplied air or the mask its data sheet names, and nobody else in the room; else leave it to a trade shop.",
+            "common-practice",
+        ))  # fmt: skip
     if facts.self_heats:
         made.append((
             "oily-rags",
@@ -82,7 +89,7 @@ def _work_cautions(know: Knowledge, step: Step, wood: str, *, lead: bool) -> lis
         extra = f"{know.wood(wood).name} dust sensitises. " if sensitive else ""
         made.append((
             "dust",
-            f"Wood dust: {extra}extraction or outdoors, a particle mask (P2/P3), vacuum rather than sweep.",
+            f"Wood dust: {extra}Extraction or outdoors, a particle mask (P2/P3), vacuum rather than sweep.",
             "wood-dust-limits",
         ))  # fmt: skip
     if lead and step.verb in {"sand", "scuff", "scrape", "strip"}:
