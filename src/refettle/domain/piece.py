@@ -12,6 +12,7 @@ SOUNDNESS = ("sound", "worn", "scratched", "crazed", "soft", "flaking")
 RELIEFS = ("flat", "panel", "moulded", "turned", "carved", "slats", "slats open")
 ORIENTATIONS = ("up", "down", "upright", "inside")
 USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer")
+NOWHERE = Where(file="")
 VALUES = ("ordinary", "good", "fine")
 
 
@@ -174,7 +175,7 @@ class Surface:
     value: str = "ordinary"
     keep_reason: str = ""
     lead_chance: float | None = None
-    where: Where = Where(file="")
+    where: Where = NOWHERE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -280,7 +281,7 @@ class Product:
     size_l: float = 0.75
     price: float | None = None
     label: tuple[tuple[str, float], ...] = ()
-    where: Where = Where(file="")
+    where: Where = NOWHERE
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

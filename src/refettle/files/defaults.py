@@ -180,7 +180,11 @@ def _counted(desk: Desk, place: Place, layer: OldLayer, notes: Notes, *, alone: 
             coats = max(1, round(facts.coats))
             why = f"number not said; usual for {desk.knowledge.name('film', likeliest)}"
             because = desk.knowledge.because(f"film:{likeliest}", "coats")
-    key, value = ("old coats", str(coats)) if alone else ("old finish", f"{coats} coats of one layer")
+    key, value = (
+        ("old coats", str(coats))
+        if alone
+        else ("old finish", f"{coats} coat{'s' if coats != 1 else ''} of one layer")
+    )
     notes.add(place.name, key, value, why, because)
     return replace(layer, coats=coats)
 

@@ -33,7 +33,7 @@ class Knowledge:
         Band and kind → old finish classes with shares [1].
     words
         Kind → bare spelling → id and spelling as written.
-    """  # noqa: E501
+    """
 
     version: str
     films: Mapping[str, facts.FilmFacts]

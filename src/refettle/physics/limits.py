@@ -83,7 +83,7 @@ def need_above(name: str, value: float, low: float, high: float, unit: str, slip
     >>> need_above("solids_vol", 30.0, 0.0, 1.0, "m³/m³", "a percentage slipped in")
     Traceback (most recent call last):
     refettle.physics.limits.OutOfRange: solids_vol is 30.0, must be above 0, at most 1 m³/m³; a percentage slipped in
-    """  # noqa: E501 -- the message is one line, as the person meets it
+    """
     if not low < value <= high:
         raise OutOfRange(name, value, f"above {low:g}, at most {high:g}{_unit(unit)}", slip)
 

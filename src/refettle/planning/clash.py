@@ -68,8 +68,7 @@ def _weights(bench: Bench) -> tuple[float, ...]:
 def _droppable(bench: Bench, menu: Menu) -> list[str]:
     """Return the demands each of which alone, dropped, opens a way."""
     tries: list[tuple[str, Menu]] = []
-    for demand in sorted(menu.constraints):
-        tries.append((demand, replace(menu, constraints=menu.constraints - {demand})))
+    tries.extend((d, replace(menu, constraints=menu.constraints - {d})) for d in sorted(menu.constraints))
     if menu.look.sheen:
         tries.append((f"{menu.look.sheen} sheen", replace(menu, look=replace(menu.look, sheen=""))))
     if menu.look.depth is not None or menu.look.colour:

@@ -28,6 +28,9 @@ _BY_METHOD = {
 }  # fmt: skip
 _ABRASIVE_M2 = 0.6
 _TROUBLE = 4.0
+_SEQUENCE_PASSES = 2.6
+_TO_BARE_PASSES = 2.5
+_BLEACH_PASSES = 2.5
 VALUE_LOST_M2 = {"ordinary": 0.0, "good": 40.0, "fine": 260.0}
 """What stripping or painting an original finish loses [money/m²]; judgement, see docs/why/cost.md."""
 
@@ -136,7 +139,7 @@ def step_amounts(
     """
     area = surface.area_m2
     column = _COLUMN.get(surface.relief, "frame_m2_h")
-    hours, reads = _hours(know, surface, step, column, area, recess_share)
+    hours, reads = _hours(know, step, column, area, recess_share)
     litres, money = _material(know, workshop, surface, step, on_bare=on_bare)
     if step.is_coat:
         reads = (*reads, (f"film:{step.what}", "wet_um"), (f"film:{step.what}", "price_l"))
@@ -158,7 +161,7 @@ def _rate(labour: LabourFacts, column: str) -> float:
 
 
 def _hours(
-    know: Knowledge, surface: Surface, step: Step, column: str, area: float, recess_share: float
+    know: Knowledge, step: Step, column: str, area: float, recess_share: float
 ) -> tuple[float, tuple[tuple[str, str], ...]]:
     """Return hands-on hours of a step [h] and the facts read."""
     verb = step.verb
@@ -171,8 +174,8 @@ def _hours(
     if verb == "repair":
         if not know.has("repair", step.what):
             return 0.5, ()
-        facts = know.repair(step.what)
-        return facts.h_each + facts.h_m2 * min(area, 0.3), ((f"repair:{step.what}", "h_each"),)
+        mending = know.repair(step.what)
+        return mending.h_each + mending.h_m2 * min(area, 0.3), ((f"repair:{step.what}", "h_each"),)
     if verb == "strip" and know.has("remover", step.what):
         flat = _rate(know.labour("strip"), "flat_m2_h")
         factor = flat / _rate(know.labour("strip"), column)
@@ -186,14 +189,7 @@ def _hours(
         return {"sample": 0.3, "take_off": 0.1, "refit": 0.15, "mask": 0.15}[verb], ()
     labour = _LABOUR.get(verb) or _BY_METHOD.get(step.method, "brush-coat")
     hours = area / _rate(know.labour(labour), column)
-    if verb == "sand" and "sequence" in step.how:
-        hours *= 2.6
-    if verb == "sand" and "to bare" in step.how:
-        hours *= 2.5
-    if verb == "bleach":
-        hours *= 2.5
-    if verb == "sand" and know.has("tool", step.method):
-        hours *= know.tool(step.method).relative_time
+    hours *= _passes(know, step)
     if step.is_coat:
         facts = know.film(step.what)
         hours = (hours + facts.smooths_h_m2 * area) * max(1, step.coats)
@@ -202,7 +198,23 @@ def _hours(
     return hours, ((f"labour:{labour}", column),)
 
 
-def coat_litres(facts: FilmFacts, area_m2: float, method: str, film: str, *, first_coat_factor: float) -> float:
+def _passes(know: Knowledge, step: Step) -> float:
+    """Return how often the work goes over the area, slower tools counted in [1]."""
+    if step.verb == "bleach":
+        return _BLEACH_PASSES
+    if step.verb != "sand":
+        return 1.0
+    passes = 1.0
+    if "sequence" in step.how:
+        passes = _SEQUENCE_PASSES
+    elif "to bare" in step.how:
+        passes = _TO_BARE_PASSES
+    return passes * (know.tool(step.method).relative_time if know.has("tool", step.method) else 1.0)
+
+
+def coat_litres(
+    facts: FilmFacts, area_m2: float, method: str, film: str, *, first_coat_factor: float
+) -> float:
     """
     Return the litres of one coat [L].
 
@@ -245,7 +257,9 @@ def _material(
     if step.verb == "strip" and know.has("remover", step.what):
         return 0.0, know.remover(step.what).price_m2 * area * max(1, step.coats)
     if step.verb in {"sand", "scuff", "rub_out"}:
-        return 0.0, _ABRASIVE_M2 * area * (2.0 if "sequence" in step.how else 4.0 if "to bare" in step.how else 1.0)
+        return 0.0, _ABRASIVE_M2 * area * (
+            2.0 if "sequence" in step.how else 4.0 if "to bare" in step.how else 1.0
+        )
     if step.verb == "repair" and know.has("repair", step.what):
         return 0.0, know.repair(step.what).price
     if step.verb == "test" and know.has("test", step.what):
@@ -260,5 +274,7 @@ def price_per_litre(know: Knowledge, workshop: Workshop, cls: str) -> float:
     own = dict(workshop.prices).get(cls)
     if own is not None:
         return own
-    tins = [p.price / p.size_l for p in workshop.products if p.cls == cls and p.price is not None and p.size_l > 0]
+    tins = [
+        p.price / p.size_l for p in workshop.products if p.cls == cls and p.price is not None and p.size_l > 0
+    ]
     return min(tins) if tins else know.film(cls).price_l

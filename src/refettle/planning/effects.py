@@ -1,6 +1,7 @@
 """What a step does to a surface: pure functions from state to state."""
 
 from functools import lru_cache
+from math import sqrt
 
 from refettle.domain.air import Air
 from refettle.domain.ground import Ground
@@ -77,7 +78,9 @@ def drying_rate(facts: FilmFacts, air: Air, wet_ratio: float = 1.0) -> float:
 
 
 @lru_cache(maxsize=4096)
-def _rate(family: str, carrier: str, min_c: float, temp_c: float, rh: float, air_m_s: float, wet: float) -> float:
+def _rate(
+    family: str, carrier: str, min_c: float, temp_c: float, rh: float, air_m_s: float, wet: float
+) -> float:
     """Return the rate, remembered: a search asks for the same few hundred again and again."""
     rate = progress_rate(
         family,
@@ -140,7 +143,10 @@ def lay_coat(know: Knowledge, ground: Ground, state: State, step: Step) -> State
     top = state.top
     if top is not None and top.cls == facts.id and not top.old:
         unkeyed = top.unkeyed + (1 if state.grit == 0 and not facts.redissolves else 0)
-        stack = (*state.stack[:-1], changed(top, um=top.um + um, coats=top.coats + 1, ripe=0, unkeyed=unkeyed))
+        stack = (
+            *state.stack[:-1],
+            changed(top, um=top.um + um, coats=top.coats + 1, ripe=0, unkeyed=unkeyed),
+        )
     else:
         stack = (*state.stack, Film(cls=facts.id, um=um, coats=1, ripe=0))
     wets_wood = facts.water_share > 0.2 and (state.bare or not any(f.um > 8 for f in state.stack))
@@ -309,22 +315,9 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     if not state.bare:
         state = _sanded_film(know, ground, state, step, grit, reach, light=light)
     was_bare = state.bare
-    if was_bare and grit >= 150 and "wet" in step.how:
-        state = changed(state, grain_set=True)
-    if was_bare and not light and grit <= 220:
-        state = changed(state, damage=state.damage - {"faded"})
-    if was_bare and not iron:
-        cut = 4 if light else cut_um(grit)
-        if "sequence" in step.how:
-            cut = 150 if grit <= 150 else 175
-        state = changed(
-            state, wood_um=max(0, round(state.wood_um - cut * reach)), coarse=_coarsest(state.coarse, grit, step)
-        )
-        if cut >= 100 and not state.stack:
-            for stain in OLD_COLOURS:
-                state = state.with_cause(stain, _trim(100.0 * state.strength(stain) * (1.0 - 0.6 * reach)))
-            state = bare_colour(know, ground, state)
-    elif not was_bare and not light and grit < 180:
+    if was_bare:
+        state = _sanded_wood(know, ground, state, step, reach, light=light, iron=iron)
+    elif not light and grit < 180:
         state = changed(state, coarse=grit)
     state = changed(state, grit=grit if reach > 0.3 else state.grit)
     if grit >= 150 or iron:
@@ -338,11 +331,34 @@ def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     return state
 
 
+def _sanded_wood(
+    know: Knowledge, ground: Ground, state: State, step: Step, reach: float, *, light: bool, iron: bool
+) -> State:
+    """Return the state with bare wood cut away, and with it faded wood and old colour."""
+    grit = step.grit or 220
+    if grit >= 150 and "wet" in step.how:
+        state = changed(state, grain_set=True)
+    if not light and grit <= 220:
+        state = changed(state, damage=state.damage - {"faded"})
+    if iron:
+        return state
+    cut = 4 if light else cut_um(grit)
+    if "sequence" in step.how:
+        cut = 150 if grit <= 150 else 175
+    left = max(0, round(state.wood_um - cut * reach))
+    state = changed(state, wood_um=left, coarse=_coarsest(state.coarse, grit, step))
+    if cut >= 100 and not state.stack:
+        for stain in OLD_COLOURS:
+            state = state.with_cause(stain, _trim(100.0 * state.strength(stain) * (1.0 - 0.6 * reach)))
+        state = bare_colour(know, ground, state)
+    return state
+
+
 def _coarsest(before: int, grit: int, step: Step) -> int:
     """Return the coarsest scratch left after a sanding [P]."""
     if "sequence" in step.how or before == 0 or before >= grit or grit <= 1.55 * before:
         return grit
-    return round((before * grit) ** 0.5)
+    return round(sqrt(before * grit))
 
 
 def _sanded_soil(know: Knowledge, state: State, *, light: bool) -> State:
@@ -357,7 +373,9 @@ def _sanded_soil(know: Knowledge, state: State, *, light: bool) -> State:
     return state
 
 
-def _sanded_film(know: Knowledge, ground: Ground, state: State, step: Step, grit: int, reach: float, *, light: bool) -> State:
+def _sanded_film(
+    know: Knowledge, ground: Ground, state: State, step: Step, grit: int, reach: float, *, light: bool
+) -> State:
     """Return the state with film cut away by sanding."""
     if "to bare" in step.how and not light:
         total = sum(film.um for film in state.stack)

@@ -41,7 +41,7 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
         return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
     if not know.wood(ground.wood).shows_wood:
         return False
-    if (old_opaque and ground.zone != "recess") or state.colour == "opaque" and ground.zone != "recess":
+    if ground.zone != "recess" and (old_opaque or state.colour == "opaque"):
         return False
     if look.kind == "bare":
         return not films
@@ -63,7 +63,11 @@ def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) ->
     if look.kind == "stained":
         return wish is None or state.depth >= wish - 15
     if look.kind == "oiled":
-        return facts.needs_bare and facts.cure_oxidative > 0.5 and not any(f.old and f.um > 2 for f in state.stack)
+        return (
+            facts.needs_bare
+            and facts.cure_oxidative > 0.5
+            and not any(f.old and f.um > 2 for f in state.stack)
+        )
     if look.kind == "waxed":
         return facts.family == "wax"
     return True
@@ -96,7 +100,9 @@ def _film_renewed(know: Knowledge, state: State, name: str) -> bool:
     fresh = sum(f.um for f in state.stack if not f.old)
     if name == "crazed-film":
         return not any(f.old and f.um > 2 for f in state.stack)
-    return fresh >= 15 and not any(know.film(f.cls).family == "wax" for f in state.stack[-1:] if len(state.stack) < 2)
+    return fresh >= 15 and not any(
+        know.film(f.cls).family == "wax" for f in state.stack[-1:] if len(state.stack) < 2
+    )
 
 
 def flaws_at_least(know: Knowledge, look: Look, state: State, area_m2: float) -> float:

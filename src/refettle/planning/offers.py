@@ -50,7 +50,7 @@ class Menu(GroundMenu):
             case "colour":
                 made = self._colour(states)
             case "under":
-                made = self._under(states)
+                made = self._under()
             case "body":
                 made = self._body(states)
             case "protect":
@@ -135,7 +135,7 @@ class Menu(GroundMenu):
                     )
                     yield (*before, held)
 
-    def _under(self, states: Sequence[State]) -> Iterator[Run]:
+    def _under(self) -> Iterator[Run]:
         """Offer sealers and primers."""
         yield ()
         if self.look.kind in {"keep", "bare", "waxed", "oiled"}:
@@ -185,7 +185,7 @@ class Menu(GroundMenu):
         """Offer one thin fresh coat over a film that is kept, or a seal against smell."""
         for facts, method in self._classes("topcoat"):
             top = states[0].top
-            same = top is not None and (facts.id == top.cls or facts.id == "shellac-dewaxed")
+            same = top is not None and facts.id in {top.cls, "shellac-dewaxed"}
             smells = self.look.kind == "odour-free" and facts.blocks_smoke > 0.5
             if facts.needs_bare or not (same or smells):
                 continue

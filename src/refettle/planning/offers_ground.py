@@ -209,7 +209,7 @@ class GroundMenu:
         """Return the sanding tool for this surface."""
         if self.surface.relief in {"turned", "carved", "moulded", "slats", "slats open"}:
             return "foam-pad"
-        flat = self.surface.relief in {"flat"} and (
+        flat = self.surface.relief == "flat" and (
             self.surface.veneer_um == 0 or self.surface.veneer_um > 1200
         )
         return "random-orbit" if flat and "random-orbit" in self.workshop.tools else "hand-block"
@@ -227,7 +227,7 @@ class GroundMenu:
             if not facts.mend or (facts.needs_bare and not bare) or (facts.needs_film and bare):
                 continue
             shows = facts.shows_opaque if self.look.kind == "opaque" else facts.shows_clear
-            steps = self._repair(facts.mend, bare=bare)
+            steps = self._repair(facts.mend)
             if facts.structural:
                 must.extend(steps)
             elif shows > 0.1 and not (
@@ -249,7 +249,7 @@ class GroundMenu:
         top = states[0].top
         return top is not None and self.know.film(top.cls).redissolves
 
-    def _repair(self, mend: str, *, bare: bool) -> Run:
+    def _repair(self, mend: str) -> Run:
         """Return the steps of a repair."""
         if mend == "oxalic-acid":
             return (

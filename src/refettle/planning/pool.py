@@ -77,17 +77,22 @@ def build_pool(bench: Bench, menu: Menu, found: Found) -> Pool:
     return Pool(routes=tuple(routes), costs=costs, weights=weights)
 
 
-def test_price(bench: Bench, test: str) -> float:
+def price_of_test(bench: Bench, test: str) -> float:
     """Return what a test costs in time and material [money]."""
     facts = bench.know.test(test)
     amounts = step_amounts(
-        bench.know, bench.workshop, bench.surface, Step(verb="test", what=test), on_bare=False, recess_share=0.0
+        bench.know,
+        bench.workshop,
+        bench.surface,
+        Step(verb="test", what=test),
+        on_bare=False,
+        recess_share=0.0,
     )
     delay = facts.wait_h / 24.0 * bench.workshop.day_worth
     return amounts.minutes.likely / 60.0 * bench.workshop.hour_worth + amounts.money.likely + delay
 
 
-def tests_that_pay(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()) -> tuple[TestAdvice, ...]:
+def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()) -> tuple[TestAdvice, ...]:
     """
     Return the spot tests that save more than they cost, best first; at most two.
 
@@ -105,7 +110,7 @@ def tests_that_pay(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset
     names = [t for t in bench.know.ids("test") if t not in skip]
     singles = []
     for test in names:
-        price = test_price(bench, test)
+        price = price_of_test(bench, test)
         if now - perfect <= price:
             continue
         after, answers = _after(bench, pool, test, pool.weights)
@@ -127,7 +132,7 @@ def _second(bench: Bench, pool: Pool, first: str, names: list[str]) -> TestAdvic
     for test in names:
         if test == first:
             continue
-        price = test_price(bench, test)
+        price = price_of_test(bench, test)
         gain = -price
         answers: list[tuple[str, float, str]] = []
         for yes in (True, False):
@@ -203,4 +208,3 @@ def route_words(bench: Bench, steps: tuple[Step, ...]) -> str:
         if not words or words[-1] != short:
             words.append(short)
     return " → ".join(words)
-

@@ -84,7 +84,9 @@ def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, Stat
                 missed[fault] = missed.get(fault, 1.0) * (1.0 - hit.chance)
                 if fault not in strongest or hit.chance > strongest[fault][0].chance:
                     strongest[fault] = (hit, number)
-                rules.setdefault(fault, {})[hit.rule] = max(hit.chance, rules.get(fault, {}).get(hit.rule, 0.0))
+                rules.setdefault(fault, {})[hit.rule] = max(
+                    hit.chance, rules.get(fault, {}).get(hit.rule, 0.0)
+                )
                 reads.setdefault(fault, {}).update(dict.fromkeys(hit.reads))
             for fault, share in missed.items():
                 per = chances.setdefault(fault, {})

@@ -43,6 +43,7 @@ RULES: tuple[Card, ...] = (
 """Every rule there is; the order has no meaning."""
 
 BY_LEVEL: dict[str, tuple[Card, ...]] = {
-    level: tuple(card for card in RULES if level in card.levels) for level in ("coat", "work", "expose", "use")
+    level: tuple(card for card in RULES if level in card.levels)
+    for level in ("coat", "work", "expose", "use")
 }
 """Rules by the event at which they are asked."""

@@ -33,7 +33,13 @@ def soaks_unevenly(sit: Situation) -> Cause | None:
 def oil_soaks_unevenly(sit: Situation) -> Cause | None:
     """Judge the dark blotches that oil finishes alone give on blotchy pale wood."""
     new, wood = sit.new, sit.wood
-    if new is None or not new.needs_bare or new.colour_kind != "none" or not sit.over_bare or not new.wiped_off:
+    if (
+        new is None
+        or not new.needs_bare
+        or new.colour_kind != "none"
+        or not sit.over_bare
+        or not new.wiped_off
+    ):
         return None
     return Cause(
         chance=0.28 * wood.blotch * wood.lightness,
@@ -120,7 +126,10 @@ def closed_to_colour(sit: Situation) -> Cause | None:
     reads = [(film_key(new.id), "needs_bare")]
     sealing = [f for f in sit.before.stack if f.um >= 16]
     if below is not None and sealing and sealing[-1].patchy < 40:
-        chance, why = 0.6 - 0.3 * ramp(sealing[-1].patchy, 0, 20), f"{new.name} cannot enter the film that is there"
+        chance, why = (
+            0.6 - 0.3 * ramp(sealing[-1].patchy, 0, 20),
+            f"{new.name} cannot enter the film that is there",
+        )
     for name, percent in sit.before.on_top:
         facts = sit.know.contaminant(name)
         value = facts.rejects_colour * percent / 100.0
@@ -184,9 +193,13 @@ CARDS = (
     _card("oil-darkens-in-blotches", "blotching", oil_soaks_unevenly, "dark clouds under oil"),
     _card("worn-places-drink", "uneven-colour", worn_and_sealed_places, "worn places come out far darker"),
     _card("unlike-ground", "uneven-colour", uneven_ground, "fillings or parts stand out in another tone"),
-    _card("old-colour-under-clear", "uneven-colour", marks_under_clear, "old stain left in pores and corners"),
+    _card(
+        "old-colour-under-clear", "uneven-colour", marks_under_clear, "old stain left in pores and corners"
+    ),
     _card("colour-laid-by-hand", "uneven-colour", brushed_toner, "dark streaks at overlaps"),
     _card("ground-closed-to-colour", "stain-rejected", closed_to_colour, "the colour wipes off again"),
-    _card("more-stain-only-on-top", "uneven-colour", second_colour_coat, "muddy, uneven colour after more coats"),
+    _card(
+        "more-stain-only-on-top", "uneven-colour", second_colour_coat, "muddy, uneven colour after more coats"
+    ),
     _card("glue-shows", "glue-spots", glue_under_colour, "pale spots around joints"),
 )

@@ -43,14 +43,19 @@ def smooth_ground(sit: Situation) -> Cause | None:
     facts = sit.know.film(below.cls)
     if new.needs_absorbent and sit.keyed:
         return None
-    if (new.needs_bare and facts.needs_bare) or (new.wiped_off and facts.family in {"filler", "stain", "dye"}):
+    if (new.needs_bare and facts.needs_bare) or (
+        new.wiped_off and facts.family in {"filler", "stain", "dye"}
+    ):
         return None
     hold = facts.holds_keyed if sit.keyed else facts.holds_smooth
     if not sit.keyed and _within_window(sit):
         same = facts.id == new.id or facts.carrier == new.carrier
         hold = max(hold, 0.9 if same else 0.75)
     chance = 1.25 * (1.0 - hold) * (1.0 - new.grip)
-    reads = ((film_key(below.cls), "holds_keyed" if sit.keyed else "holds_smooth"), (film_key(new.id), "grip"))
+    reads = (
+        (film_key(below.cls), "holds_keyed" if sit.keyed else "holds_smooth"),
+        (film_key(new.id), "grip"),
+    )
     key = "scuffed" if sit.keyed else "not scuffed"
     return Cause(chance=chance, why=f"{new.name} over {facts.name}, {key}: little to hold on to", reads=reads)
 

@@ -114,7 +114,9 @@ def stain_seeps(sit: Situation) -> Cause | None:
     )
 
 
-def _card(card_id: str, fault: str, judge: Judge, onset: tuple[Onset, Onset], sign: str, layer: str = "film") -> Card:
+def _card(
+    card_id: str, fault: str, judge: Judge, onset: tuple[Onset, Onset], sign: str, layer: str = "film"
+) -> Card:
     """Return a card of this mechanism."""
     return Card(
         id=card_id, fault=fault, mechanism="application", levels=("coat",), effect=film_is_marked, layer=layer,
@@ -124,8 +126,19 @@ def _card(card_id: str, fault: str, judge: Judge, onset: tuple[Onset, Onset], si
 
 CARDS = (
     _card("thick-coat-runs", "runs", runs_down, ("immediate", "hours"), "curtains and tears"),
-    _card("spray-sets-too-soon", "orange-peel", spray_dries_rough, ("immediate", "immediate"), "pebbled film"),
+    _card(
+        "spray-sets-too-soon", "orange-peel", spray_dries_rough, ("immediate", "immediate"), "pebbled film"
+    ),
     _card("laps-set", "lap-marks", laps_show, ("immediate", "immediate"), "stripes where wet met dry"),
-    _card("oil-seeps-back", "oil-bleed-back", oil_comes_back, ("hours", "days"), "shiny spots over pores", "wood"),
-    _card("stain-seeps-back", "oil-bleed-back", stain_seeps, ("hours", "days"), "dark dots along pores", "wood"),
+    _card(
+        "oil-seeps-back",
+        "oil-bleed-back",
+        oil_comes_back,
+        ("hours", "days"),
+        "shiny spots over pores",
+        "wood",
+    ),
+    _card(
+        "stain-seeps-back", "oil-bleed-back", stain_seeps, ("hours", "days"), "dark dots along pores", "wood"
+    ),
 )

@@ -9,7 +9,9 @@ _MOVES = {
     "spirits": "moves_spirits",
     "strong": "moves_strong",
 }
-_NOT_COLOUR = frozenset({"knots", "smoke", "rodent", "musty", "wood-oils", "antioxidants", "vapour", "silicone-deep"})
+_NOT_COLOUR = frozenset(
+    {"knots", "smoke", "rodent", "musty", "wood-oils", "antioxidants", "vapour", "silicone-deep"}
+)
 
 
 def colour_from_below(sit: Situation) -> Cause | None:

@@ -91,11 +91,12 @@ class Card:
         )
 
 
-def _change_top(state: State, **changes: int) -> State:
+def _change_top(state: State, *, hold: int | None = None, ripe: int | None = None) -> State:
     """Return the state with its uppermost film changed."""
     if not state.stack:
         return state
-    top: Film = replace(state.stack[-1], **changes)
+    top: Film = state.stack[-1]
+    top = replace(top, hold=top.hold if hold is None else hold, ripe=top.ripe if ripe is None else ripe)
     return replace(state, stack=(*state.stack[:-1], top))
 
 

@@ -16,14 +16,18 @@ def matter_on_top(sit: Situation) -> Cause | None:
         facts = sit.know.contaminant(name)
         if facts.craters <= 0:
             continue
-        chance = facts.craters * (percent / 100.0) ** 0.7 * new.crater_prone * (1.0 - 0.6 * new.blocks_silicone)
+        chance = (
+            facts.craters * (percent / 100.0) ** 0.7 * new.crater_prone * (1.0 - 0.6 * new.blocks_silicone)
+        )
         whole *= 1.0 - min(0.98, chance)
         reads.append((f"contaminant:{name}", "craters"))
         if chance > worst:
             worst, worst_name = chance, facts.name
     if worst <= 0:
         return None
-    return Cause(chance=1.0 - whole, why=f"{worst_name} makes {new.name} pull into craters", reads=tuple(reads))
+    return Cause(
+        chance=1.0 - whole, why=f"{worst_name} makes {new.name} pull into craters", reads=tuple(reads)
+    )
 
 
 def silicone_in_wood(sit: Situation) -> Cause | None:

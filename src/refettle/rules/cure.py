@@ -39,7 +39,9 @@ def matter_slows_cure(sit: Situation) -> Cause | None:
             worst, worst_name = chance, facts.name
     if worst <= 0:
         return None
-    return Cause(chance=1.0 - dry, why=f"{worst_name} dissolves into {new.name} and keeps it soft", reads=tuple(reads))
+    return Cause(
+        chance=1.0 - dry, why=f"{worst_name} dissolves into {new.name} and keeps it soft", reads=tuple(reads)
+    )
 
 
 def excess_left(sit: Situation) -> Cause | None:
@@ -89,7 +91,12 @@ def too_cold(sit: Situation) -> Cause | None:
 def air_too_damp(sit: Situation) -> Cause | None:
     """Judge damp air that holds back water or oxygen."""
     new = sit.new
-    if new is None or not sit.air.known or sit.air.rh <= new.rh_max or new.carrier not in {"water", "spirits", "none"}:
+    if (
+        new is None
+        or not sit.air.known
+        or sit.air.rh <= new.rh_max
+        or new.carrier not in {"water", "spirits", "none"}
+    ):
         return None
     return Cause(
         chance=0.18 + 1.6 * (sit.air.rh - new.rh_max),
@@ -134,7 +141,14 @@ def recoated_too_soon(sit: Situation) -> Cause | None:
 def oil_layers_soft(sit: Situation) -> Cause | None:
     """Judge a drying oil built up as if it were a film."""
     new, below = sit.new, sit.below
-    if new is None or new.solids_vol < 0.9 or not new.needs_bare or below is None or below.cls != new.id or below.coats < 3:
+    if (
+        new is None
+        or new.solids_vol < 0.9
+        or not new.needs_bare
+        or below is None
+        or below.cls != new.id
+        or below.coats < 3
+    ):
         return None
     return Cause(
         chance=0.15 + 0.08 * (below.coats - 3),

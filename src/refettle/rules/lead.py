@@ -14,7 +14,11 @@ def lead_in_dust(sit: Situation) -> Cause | None:
     if not top.old and step.verb != "strip" and "to bare" not in step.how:
         return None
     dry = step.verb in {"sand", "scuff", "scrape", "rub_out"} and "wet" not in step.how
-    heat = step.verb == "strip" and sit.know.has("remover", step.what) and sit.know.remover(step.what).not_for_lead
+    heat = (
+        step.verb == "strip"
+        and sit.know.has("remover", step.what)
+        and sit.know.remover(step.what).not_for_lead
+    )
     if not dry and not heat:
         return None
     share = 0.95 if step.verb in {"sand", "scrape"} or heat else 0.8

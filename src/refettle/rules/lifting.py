@@ -123,7 +123,9 @@ def cleaner_bites(sit: Situation) -> Cause | None:
     )
 
 
-def _card(card_id: str, judge: Judge, onset: tuple[Onset, Onset], levels: tuple[Level, ...] = ("coat",)) -> Card:
+def _card(
+    card_id: str, judge: Judge, onset: tuple[Onset, Onset], levels: tuple[Level, ...] = ("coat",)
+) -> Card:
     """Return a card of this mechanism."""
     return Card(
         id=card_id, fault="wrinkling", mechanism="lifting", levels=levels, effect=film_lets_go, layer="below",

@@ -26,7 +26,11 @@ def paint_in_pores(sit: Situation) -> Cause | None:
     """Judge paint once laid on bare open-pored wood: stripping leaves it in the pores."""
     new = sit.new
     paint = sit.before.strength("paint-in-pores")
-    if paint <= 0 or not sit.before.bare or sit.ground.wish not in {"natural", "stained", "oiled", "waxed", "bare"}:
+    if (
+        paint <= 0
+        or not sit.before.bare
+        or sit.ground.wish not in {"natural", "stained", "oiled", "waxed", "bare"}
+    ):
         return None
     if sit.step.is_coat and (new is None or new.opaque or sit.coat_no != 1):
         return None

@@ -14,7 +14,7 @@ def marks_on_film(sit: Situation) -> Cause | None:
     if sit.step.how & {"standing-water", "wet-storm"}:
         need = max(need, 0.85)
     heat = 0.8 if "hot-dish" in sit.step.how else (0.45 if sit.ground.use in {"table", "kitchen"} else 0.1)
-    if sit.ground.orientation not in {"up"} and not sit.step.how & {"hot-dish", "standing-water"}:
+    if sit.ground.orientation != "up" and not sit.step.how & {"hot-dish", "standing-water"}:
         need, heat = 0.35 * need, 0.2 * heat
     top = before.top
     body = top
@@ -89,7 +89,9 @@ def film_smells(sit: Situation) -> Cause | None:
     inside = sit.ground.orientation == "inside" or sit.ground.dark
     if not inside:
         return None
-    oils = [f for f in sit.before.stack if not f.old and sit.know.film(f.cls).cure_oxidative > 0.5 and f.um > 0]
+    oils = [
+        f for f in sit.before.stack if not f.old and sit.know.film(f.cls).cure_oxidative > 0.5 and f.um > 0
+    ]
     if not oils:
         return None
     facts = sit.know.film(oils[-1].cls)

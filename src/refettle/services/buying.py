@@ -10,6 +10,8 @@ from refettle.planning.cost import price_per_litre
 
 _TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
 _DEAD_L = 0.05
+_MOST_TINS = 3
+_FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
 _ABRASIVE = ("formula:abrasive-by-area",)
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
 
@@ -59,12 +61,37 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
 def _kind(verb: str, what: str, grit: int) -> tuple[str, str]:
     """Return the kind of material a working step uses up."""
     if verb in {"clean", "rinse", "neutralise"}:
-        return "cleaner", what
+        return ("", "") if what in _FREE else ("cleaner", what)
     if verb == "strip":
         return "remover", what
     if verb in {"sand", "scuff", "rub_out"} and grit:
         return "abrasive", str(grit)
     return "", ""
+
+
+def _tins(sizes: list[float], short_l: float) -> list[float]:
+    """Return the tins that hold at least what is short with least left over: at most two sizes mixed [L]."""
+    best = [sizes[-1]] * ceil(short_l / sizes[-1])
+    for large in sizes:
+        for count in range(ceil(short_l / large) + 1):
+            left = short_l - count * large
+            rest = [s for s in sizes if s >= left - 1e-9]
+            if left > 0 and not rest:
+                continue
+            tins = [large] * count + ([rest[0]] if left > 0 else [])
+            if len(tins) <= _MOST_TINS and tins and _weight(tins) < _weight(best):
+                best = tins
+    return best
+
+
+def _weight(tins: list[float]) -> float:
+    """Return what tins cost relative to a litre: the contents, and a fifth of a litre for each tin [L]."""
+    return sum(tins) + 0.2 * len(tins)
+
+
+def _counted(tins: list[float]) -> list[tuple[float, int]]:
+    """Return tin sizes with their count, largest first."""
+    return [(size, tins.count(size)) for size in sorted(set(tins), reverse=True)]
 
 
 def _film(know: Knowledge, workshop: Workshop, cls: str, amount: Range) -> Purchase:
@@ -79,11 +106,9 @@ def _film(know: Knowledge, workshop: Workshop, cls: str, amount: Range) -> Purch
             cls=cls, kind="film", name=name, need_l=need, have_l=have, buy="", money=ZERO, because=because
         )
     sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
-    fit = [s for s in sizes if s >= short]
-    size = fit[0] if fit else sizes[-1]
-    count = 1 if fit else ceil(short / size)
-    money = count * size * price_per_litre(know, workshop, cls)
-    tins = f"{count} × {size:g} L" if count > 1 else f"{size:g} L"
+    bought = _tins(sizes, short)
+    money = sum(bought) * price_per_litre(know, workshop, cls)
+    tins = " + ".join(f"{n} × {s:g} L" if n > 1 else f"{s:g} L" for s, n in _counted(bought))
     return Purchase(
         cls=cls, kind="film", name=name, need_l=need, have_l=have, buy=tins,
         money=Range(low=0.8 * money, likely=money, high=1.3 * money), because=because,

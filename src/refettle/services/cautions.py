@@ -17,30 +17,40 @@ def _coat_cautions(know: Knowledge, workshop: Workshop, step: Step) -> list[tupl
     if facts.trade_only:
         made.append((
             f"trade-{facts.id}",
-            f"{facts.name}: its hardener or its curing gives off what can harm lungs for good. Only with training, "
-            "supplied air or the mask its data sheet names, and nobody else in the room; else leave it to a trade shop.",
+            (
+                f"{facts.name}: its hardener or its curing gives off what can harm lungs for good. Only with training, "
+                "supplied air or the mask its data sheet names, and nobody else in the room; else leave it to a trade shop."
+            ),
             "common-practice",
         ))  # fmt: skip
     if facts.self_heats:
         made.append((
             "oily-rags",
-            f"{facts.name}: oily rags can catch fire by themselves. Spread them flat outdoors to dry, or keep them "
-            "under water in a lidded metal can, the same night.",
+            (
+                f"{facts.name}: oily rags can catch fire by themselves. Spread them flat outdoors to dry, or keep them "
+                "under water in a lidded metal can, the same night."
+            ),
             "common-practice",
         ))  # fmt: skip
     if facts.voc_g_l >= 250 or facts.flammable:
-        where = "Open door and fan" if workshop.ventilation != "poor" else "Work outdoors or air the room well"
+        where = (
+            "Open door and fan" if workshop.ventilation != "poor" else "Work outdoors or air the room well"
+        )
         made.append((
             f"vapour-{facts.carrier}",
-            f"{facts.name}: solvent vapour. {where}, no flame, no pilot light, no sparks; gloves; a respirator with "
-            "organic-vapour cartridges if you smell it.",
+            (
+                f"{facts.name}: solvent vapour. {where}, no flame, no pilot light, no sparks; gloves; a respirator with "
+                "organic-vapour cartridges if you smell it."
+            ),
             "common-practice",
         ))  # fmt: skip
     if step.method in {"spray", "aerosol"}:
         made.append((
             "spray-mist",
-            "Spray mist: respirator with particle and vapour filters, goggles, outdoors or with an exhaust fit for "
-            "vapour.",
+            (
+                "Spray mist: respirator with particle and vapour filters, goggles, outdoors or with an exhaust fit for "
+                "vapour."
+            ),
             "common-practice",
         ))  # fmt: skip
     return made
@@ -59,15 +69,19 @@ def _strip_cautions(know: Knowledge, step: Step) -> list[tuple[str, str, str]]:
     elif facts.acts_by == "heat":
         made.append((
             "heat",
-            "Heat gun: fire and fumes. Never where lead is possible, never near solvent; keep water at hand and stay "
-            "half an hour after.",
+            (
+                "Heat gun: fire and fumes. Never where lead is possible, never near solvent; keep water at hand and stay "
+                "half an hour after."
+            ),
             "coatings-R53",
         ))  # fmt: skip
     elif facts.acts_by in {"solvent", "mild", "alcohol"}:
         made.append((
             f"remover-{facts.acts_by}",
-            f"{facts.name}: outdoors or with wide-open doors, solvent-proof gloves, goggles; no flame. Scrapings and "
-            "rags go out of the house to dry.",
+            (
+                f"{facts.name}: outdoors or with wide-open doors, solvent-proof gloves, goggles; no flame. Scrapings and "
+                "rags go out of the house to dry."
+            ),
             "common-practice",
         ))  # fmt: skip
     if facts.restricted:
@@ -95,15 +109,19 @@ def _work_cautions(know: Knowledge, step: Step, wood: str, *, lead: bool) -> lis
     if lead and step.verb in {"sand", "scuff", "scrape", "strip"}:
         made.append((
             "lead-wet",
-            "Until a test says no lead: work wet, no dry sanding, no heat; sheet below, wash hands, keep children and "
-            "food away. If it says yes, ask someone licensed for lead.",
+            (
+                "Until a test says no lead: work wet, no dry sanding, no heat; sheet below, wash hands, keep children and "
+                "food away. If it says yes, ask someone licensed for lead."
+            ),
             "cfr-16-1303",
         ))  # fmt: skip
     if step.verb == "bleach":
         made.append((
             f"bleach-{step.what}",
-            "Bleach: gloves and goggles; never mix two bleaches or bleach with ammonia or acid; rinse before sanding, "
-            "its dust harms lungs.",
+            (
+                "Bleach: gloves and goggles; never mix two bleaches or bleach with ammonia or acid; rinse before sanding, "
+                "its dust harms lungs."
+            ),
             "common-practice",
         ))  # fmt: skip
     solvents = {"mineral-spirits", "naphtha", "alcohol-wipe", "acetone-wipe", "thinner-wipe"}
@@ -169,5 +187,6 @@ def cautions_of(
     order = ("lead", "lead-wet", "oily-rags", "caustic", "heat")
     keys = sorted(found, key=lambda k: (order.index(k) if k in order else len(order), list(found).index(k)))
     return tuple(
-        Caution(id=k, steps=tuple(found[k][0]), text=f"{found[k][1]} {FOLLOW}", source=found[k][2]) for k in keys
+        Caution(id=k, steps=tuple(found[k][0]), text=f"{found[k][1]} {FOLLOW}", source=found[k][2])
+        for k in keys
     )

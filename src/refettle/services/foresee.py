@@ -29,7 +29,8 @@ def closed(steps: tuple[Step, ...]) -> tuple[Step, ...]:
     Before the closing use the last film is given the time its class needs to be handled and used.
     """
     whole = tuple(
-        replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s for s in steps
+        replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s
+        for s in steps
     )
     if whole and whole[-1].verb == "use":
         return whole

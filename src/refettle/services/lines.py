@@ -1,6 +1,6 @@
 """The first screen: eight lines, most decisive first."""
 
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.plan import Range, Risk
 from refettle.knowledge.knowledge import Knowledge
@@ -13,7 +13,7 @@ _SHORT = {
 }  # fmt: skip
 
 
-def first_screen(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) -> tuple[str, ...]:
+def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[str, ...]:
     """
     Return at most eight lines that say the plan as a finisher would.
 
@@ -27,20 +27,27 @@ def first_screen(know: Knowledge, piece: Piece, workshop: Workshop, plan: PieceP
         _way(know, plan),
         _watch(know, plan),
         _mend(know, plan),
-        _otherwise(know, plan),
+        _otherwise(plan),
         _time(plan),
         _buy(plan),
-        _pays(piece, workshop, plan),
+        _pays(workshop, plan),
     ]
     return tuple(line for line in lines if line)
 
 
 def main_group(plan: PiecePlan) -> GroupPlan | None:
-    """Return the group that decides the piece: with a route, not bare, the largest; tops weigh double."""
+    """Return the group that decides the piece: not bare, the largest; tops weigh three times."""
     groups = [g for g in plan.groups if g.route is not None and g.look.kind != "bare"]
     if not groups:
         return None
-    return max(groups, key=lambda g: g.area_m2 * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0) * (0.1 if g.look.kind in {"keep", "odour-free"} else 1.0))
+    return max(
+        groups,
+        key=lambda g: (
+            g.area_m2
+            * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0)
+            * (0.1 if g.look.kind in {"keep", "odour-free"} else 1.0)
+        ),
+    )
 
 
 def _before(plan: PiecePlan) -> str:
@@ -54,7 +61,8 @@ def _before(plan: PiecePlan) -> str:
         return text
     if paying:
         group, advice = paying[0]
-        return f"Test first: {advice.why} ({group}); it saves about {advice.gain:.0f} {plan.currency} for {advice.price:.0f}."
+        saves = f"it saves about {advice.gain:.0f} {plan.currency} for {advice.price:.0f}"
+        return f"Test first: {advice.why} ({group}); {saves}."
     return ""
 
 
@@ -90,7 +98,11 @@ def _way(know: Knowledge, plan: PiecePlan) -> str:
     if group is None:
         return "Nothing here can be finished as asked; see below what can be had."
     text = f"Do it like this ({group.name}): {route_short(know, group)}."
-    strips = any(c.step.verb == "strip" or "to bare" in c.step.how for c in group.route.steps) if group.route else False
+    strips = (
+        any(c.step.verb == "strip" or "to bare" in c.step.how for c in group.route.steps)
+        if group.route
+        else False
+    )
     old = group.worlds[0][0] != "bare wood"
     if old and not strips and group.look.kind == "opaque":
         text += " No stripping needed: the old finish can carry the new."
@@ -115,7 +127,14 @@ def _watch(know: Knowledge, plan: PiecePlan) -> str:
         if group is None or group.route is None:
             continue
         for cost in group.route.steps:
-            if cost.reason.startswith("without it: ") and cost.step.verb in {"prime", "seal", "clean", "condition", "rinse", "topcoat"}:
+            if cost.reason.startswith("without it: ") and cost.step.verb in {
+                "prime",
+                "seal",
+                "clean",
+                "condition",
+                "rinse",
+                "topcoat",
+            }:
                 text = cost.reason.removeprefix("without it: ")
                 if text not in averted and ", unlikely" not in text and ", hardly" not in text:
                     averted.append(text)
@@ -146,8 +165,12 @@ def _mend(know: Knowledge, plan: PiecePlan) -> str:
             continue
         for cost in group.route.steps:
             step = cost.step
-            if step.verb == "repair" or step.verb == "bleach":
-                name = know.name("repair", step.what) if know.has("repair", step.what) else f"bleach with {step.what}"
+            if step.verb in {"repair", "bleach"}:
+                name = (
+                    know.name("repair", step.what)
+                    if know.has("repair", step.what)
+                    else f"bleach with {step.what}"
+                )
                 rows[name] = rows.get(name, 0.0) + cost.minutes.likely / 60.0
     if not rows:
         return ""
@@ -155,23 +178,25 @@ def _mend(know: Knowledge, plan: PiecePlan) -> str:
     return f"Mend first: {text}."
 
 
-def _otherwise(know: Knowledge, plan: PiecePlan) -> str:
+def _otherwise(plan: PiecePlan) -> str:
     """Say what cannot be had, or that leaving it alone deserves a thought."""
     for group in plan.groups:
         if group.impossible is not None:
-            near = group.impossible.nearest[0][1] if group.impossible.nearest else "nothing with these demands"
+            near = (
+                group.impossible.nearest[0][1] if group.impossible.nearest else "nothing with these demands"
+            )
             return f"Not to be had ({group.name}): {' and '.join(group.impossible.clash)}. Nearest: {near}."
-    group = main_group(plan)
-    if group is None or group.route is None:
+    main = main_group(plan)
+    if main is None or main.route is None:
         return ""
-    hidden = next((r for r in group.route.risks if r.fault == "incomplete-removal" and r.chance > 0.3), None)
+    hidden = next((r for r in main.route.risks if r.fault == "incomplete-removal" and r.chance > 0.3), None)
     if hidden is not None:
-        return f"Be warned ({group.name}): {hidden.why}; it will show unless it is picked out or left dark on purpose."
-    if group.leave_alone is not None and group.route.value_lost > 0:
-        spared = group.route.value_lost
+        return f"Be warned ({main.name}): {hidden.why}; it will show unless it is picked out or left dark on purpose."
+    if main.leave_alone is not None and main.route.value_lost > 0:
+        spared = main.route.value_lost
         return (
             f"Leave it alone? Cleaning and waxing the old finish keeps about {spared:.0f} {plan.currency} of its worth "
-            f"and takes {hours_words(group.leave_alone.minutes)}."
+            f"and takes {hours_words(main.leave_alone.minutes)}."
         )
     return ""
 
@@ -200,7 +225,7 @@ def _time(plan: PiecePlan) -> str:
 def _buy(plan: PiecePlan) -> str:
     """Say what to buy and for how much."""
     tins = [f"{b.name} {b.buy}" for b in plan.buy if b.kind == "film" and b.buy]
-    rest = sorted({b.name for b in plan.buy if b.kind in {"remover"}})
+    rest = sorted({b.name for b in plan.buy if b.kind == "remover"})
     have = [b.name for b in plan.buy if b.kind == "film" and not b.buy]
     if not plan.buy:
         return ""
@@ -211,7 +236,7 @@ def _buy(plan: PiecePlan) -> str:
     return text
 
 
-def _pays(piece: Piece, workshop: Workshop, plan: PiecePlan) -> str:
+def _pays(workshop: Workshop, plan: PiecePlan) -> str:
     """Say whether it pays, where prices are given."""
     worth = plan.worth
     if worth.per_hour is None or worth.sells_low is None or worth.sells_high is None:

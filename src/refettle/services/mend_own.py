@@ -84,7 +84,7 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
     if _worst(before) < SOUND_BELOW:
         return None
     tried = []
-    for words, changed in edits(bench, steps, before):
+    for words, changed in edits(bench, steps):
         after = risks_on(bench, changed)
         tried.append((_total(bench, after), words, changed, after))
     tried.sort(key=lambda row: (row[0], row[1]))
@@ -93,8 +93,8 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
         _, words, changed, after = sound[0]
         return Change(words=words, steps=changed, edits=1, risks_before=before, risks_after=after)
     best = None
-    for _, words, changed, risks in tried[:_TRIED_SECOND]:
-        for more, twice in edits(bench, changed, risks):
+    for _, words, changed, _ in tried[:_TRIED_SECOND]:
+        for more, twice in edits(bench, changed):
             after = risks_on(bench, twice)
             row = (_worst(after) >= SOUND_BELOW, _total(bench, after), f"{words}, and {more}", twice, after)
             if best is None or row[:3] < best[:3]:
@@ -120,7 +120,7 @@ def _total(bench: Bench, risks: tuple[Risk, ...]) -> float:
 Edit = tuple[str, tuple[Step, ...]]
 
 
-def edits(bench: Bench, steps: tuple[Step, ...], risks: tuple[Risk, ...]) -> Iterator[Edit]:
+def edits(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
     """Yield single edits of a sequence, each in words: put in, wait, lay thinner, swap, leave out, other air."""
     coats = [i for i, s in enumerate(steps) if s.is_coat]
     yield from _put_in(bench, steps, coats)
@@ -150,7 +150,9 @@ def _put_in(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator
         place = f"before {step_words(know, steps[at]).lower()}" if at < len(steps) else "at the end"
         for agent in ("alkaline-degreaser", "mineral-spirits", "naphtha", "soap-water", "vinegar-water", "water-rinse",
                       "mould-wash", "acetone-wipe", "vacuum"):  # fmt: skip
-            wash = Step(verb="clean", what=agent, wait_after_h=nice_hours(max(know.cleaner(agent).dry_h, 0.5)))
+            wash = Step(
+                verb="clean", what=agent, wait_after_h=nice_hours(max(know.cleaner(agent).dry_h, 0.5))
+            )
             yield f"wash with {know.name('cleaner', agent)} {place}", _with(steps, at, wash)
         scuff = Step(verb="scuff", grit=240, method="foam-pad", how=frozenset({"clean dust"}))
         yield f"scuff P240 {place}", _with(steps, at, scuff)
@@ -158,14 +160,19 @@ def _put_in(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator
         yield f"sand through the grits to P180 {place}", _with(steps, at, even)
         raise_ = Step(verb="sand", grit=220, method="hand-block", how=frozenset({"raise", "clean dust"}))
         yield f"raise and cut the grain {place}", _with(steps, at, raise_)
-        yield f"let it dry out for a week {place}", _with(steps, at, Step(verb="wait", what="dry out", wait_after_h=168.0))
+        yield (
+            f"let it dry out for a week {place}",
+            _with(steps, at, Step(verb="wait", what="dry out", wait_after_h=168.0)),
+        )
         for cls in ("shellac-dewaxed", "shellac-primer", "oil-primer", "bonding-primer", "vinyl-sealer"):
             facts = know.film(cls)
             dry = wait_until(facts, facts.recoat_from_h, air, 110.0)
             verb = "prime" if facts.opaque else "seal"
             method = facts.methods[0]
             for coats_n in (1, 2):
-                lay = Step(verb=verb, what=cls, method=method, coats=coats_n, wait_between_h=dry, wait_after_h=dry)
+                lay = Step(
+                    verb=verb, what=cls, method=method, coats=coats_n, wait_between_h=dry, wait_after_h=dry
+                )
                 many = "two coats of " if coats_n == 2 else ""
                 yield f"put {many}{facts.name} {place}", _with(steps, at, lay)
                 yield (
@@ -185,7 +192,10 @@ def _waits(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
         longest = know.film(step.what).cured_h if step.is_coat and exposed else 0.0
         after = nice_hours(max(24.0, 4.0 * step.wait_after_h, longest))
         if after > step.wait_after_h:
-            yield f"wait {after:g} h after {step_words(know, step).lower()}", _swap(steps, i, wait_after_h=after)
+            yield (
+                f"wait {after:g} h after {step_words(know, step).lower()}",
+                _swap(steps, i, wait_after_h=after),
+            )
         if step.is_coat and step.coats > 1:
             facts = know.film(step.what)
             between = nice_hours(max(3.0 * step.wait_between_h, 1.5 * facts.recoat_from_h))
@@ -211,7 +221,10 @@ def _coat_ways(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Itera
             if step.film != "normal" or how != step.how:
                 yield f"lay {name} thin and wipe off the excess", _swap(steps, i, film="normal", how=how)
         if step.film != "thin":
-            yield f"lay {name} in thin coats", _swap(steps, i, film="thin", how=step.how - {"over-brushed", "shaken"})
+            yield (
+                f"lay {name} in thin coats",
+                _swap(steps, i, film="thin", how=step.how - {"over-brushed", "shaken"}),
+            )
         if step.coats > 1:
             yield f"lay one coat of {name} only", _swap(steps, i, coats=1)
         if step.method in {"spray", "aerosol"}:
@@ -228,7 +241,12 @@ def _swaps(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator[
         role = facts.role[0]
         for cls in know.ids("film"):
             other = know.film(cls)
-            if cls == step.what or role not in other.role or "old" in other.role or other.opaque != facts.opaque:
+            if (
+                cls == step.what
+                or role not in other.role
+                or "old" in other.role
+                or other.opaque != facts.opaque
+            ):
                 continue
             method = menu.method_of(other) or other.methods[0]
             dry = wait_until(other, other.recoat_from_h, air, 110.0)
@@ -237,8 +255,8 @@ def _swaps(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator[
                 wait_after_h=max(dry, step.wait_after_h), film="normal",
             )  # fmt: skip
             whole = tuple(
-                replace(new, verb=s.verb, coats=s.coats, wait_between_h=new.wait_between_h) if s.what == step.what and s.is_coat
-                else s for s in steps
+                replace(new, verb=s.verb, coats=s.coats) if s.what == step.what and s.is_coat else s
+                for s in steps
             )  # fmt: skip
             yield f"use {other.name} instead of {facts.name}", whole
 
@@ -267,8 +285,9 @@ def _work_ways(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
                 yield "use a synthetic pad, not steel wool", _swap(steps, i, method="synthetic-pad", how=how)
             for grit in (150, 180, 220, 320):
                 if step.grit and grit != step.grit:
-                    yield f"sand to P{grit} instead of P{step.grit}", _swap(
-                        steps, i, grit=grit, how=step.how - {"across grain"}
+                    yield (
+                        f"sand to P{grit} instead of P{step.grit}",
+                        _swap(steps, i, grit=grit, how=step.how - {"across grain"}),
                     )
             yield f"do not {step.verb.replace('_', ' ')} here", (*steps[:i], *steps[i + 1 :])
         if step.verb == "strip":
@@ -285,4 +304,3 @@ def _work_ways(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
                 )
         if step.verb in {"clean", "bleach"}:
             yield f"leave out: {step_words(know, step).lower()}", (*steps[:i], *steps[i + 1 :])
-

@@ -11,7 +11,7 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash
 from refettle.planning.cost import AIMS, BALANCED, Aim
 from refettle.planning.offers import Menu
-from refettle.planning.pool import build_pool, test_price, tests_that_pay
+from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import make_route
 from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search, setup_hours
 from refettle.planning.start import lead_chance, start
@@ -60,7 +60,13 @@ class Case:
 
 
 def open_case(
-    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float, look: Look | None = None
+    know: Knowledge,
+    piece: Piece,
+    workshop: Workshop,
+    group: Group,
+    *,
+    setup_share: float,
+    look: Look | None = None,
 ) -> Case:
     """Return a group laid out for the search; a look that is not asked for is chosen by cost."""
     wish = look or group.surface.look
@@ -186,7 +192,7 @@ def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief
     if brief:
         return replace(base, route=route)
     pool = build_pool(case.bench, case.menu, found)
-    tests = (*_needed_tests(know, piece, case, found), *tests_that_pay(case.bench, pool, skip=_UNSEARCHED))
+    tests = (*_needed_tests(know, piece, case, found), *paying_tests(case.bench, pool, skip=_UNSEARCHED))
     return replace(
         base,
         route=route,
@@ -228,7 +234,7 @@ def _needed_tests(know: Knowledge, piece: Piece, case: Case, found: Found) -> tu
         TestAdvice(
             test="lead-test",
             gain=0.0,
-            price=test_price(case.bench, "lead-test"),
+            price=price_of_test(case.bench, "lead-test"),
             answers=(("yes", chance, "no sanding, no heat; ask someone licensed for lead"),
                      ("no", 1.0 - chance, "go on as planned, dry sanding allowed")),
             needed=True,
@@ -311,16 +317,16 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     money = sum((b.money for b in buy), start=ZERO)
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=_setup(know, plans))
     lead = {p.name: _lead_of(know, piece, g) for p, g in zip(plans, groups, strict=True)}
-    plan = PiecePlan(
+    whole = PiecePlan(
         piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
         groups=plans, risks=_risks(plans), tests=_tests(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
         cautions=cautions_of(know, piece, workshop, plans, groups, lead),
         findings=tuple(f for p in plans if p.impossible is not None for f in p.impossible.findings),
-        assumed=(*piece.assumed, *workshop.assumed), worth=_worth(piece, workshop, plans, money, minutes),
+        assumed=(*piece.assumed, *workshop.assumed), worth=_worth(piece, money, minutes),
         knowledge_version=know.version,
     )  # fmt: skip
-    return replace(plan, lines=first_screen(know, piece, workshop, plan))
+    return replace(whole, lines=first_screen(know, workshop, whole))
 
 
 def _single_coats(step: Step) -> tuple[Step, ...]:
@@ -366,9 +372,7 @@ def _tests(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, TestAdvice], ...]:
     return tuple(sorted(rows.values(), key=lambda row: (not row[1].needed, -row[1].gain)))
 
 
-def _worth(
-    piece: Piece, workshop: Workshop, plans: tuple[GroupPlan, ...], money: Range, minutes: Range
-) -> Worth:
+def _worth(piece: Piece, money: Range, minutes: Range) -> Worth:
     """Return what an hour brings, done as planned and left alone [money/h]."""
     low, high, paid = piece.sells_low, piece.sells_high, piece.paid
     per_hour = leave = None

@@ -224,16 +224,19 @@ PHRASES: Final[Mapping[str, Phrase]] = {
     "sand": _sand,
     "scuff": _rub("scuff"),
     "raise_grain": lambda _know, _step: "raise the grain: wet it, let it dry, cut off the fur",
-    "climate": lambda _know, step: f"make the room {step.what or 'warmer'} first"
-    + (f": about {step.air.temp_c:.0f} °C and {step.air.rh:.0%}" if step.air else ""),
+    "climate": lambda _know, step: (
+        f"make the room {step.what or 'warmer'} first"
+        + (f": about {step.air.temp_c:.0f} °C and {step.air.rh:.0%}" if step.air else "")
+    ),
     "mask": _free("mask", "what must stay clean"),
     "sample": lambda _know, _step: "make a sample on a hidden place and look at it by day and by lamp",
     "rub_out": _rub("rub out"),
     "revive": lambda know, step: f"soften and level the old film with a pad of {_agent(know, step)}",
     "air": lambda _know, step: f"let it air{': ' + step.what if step.what else ''}",
     "wait": lambda _know, step: _WAITS.get(step.what, "wait"),
-    "expose": lambda _know, step: " and ".join(_MEETS.get(word, f"it meets {word}") for word in _met(step))
-    or "it stands exposed",
+    "expose": lambda _know, step: (
+        " and ".join(_MEETS.get(word, f"it meets {word}") for word in _met(step)) or "it stands exposed"
+    ),
     "use": lambda _know, step: "put it to use" + (f" ({', '.join(_met(step))})" if _met(step) else ""),
     "condition": _coat,
     "stain": _coat,

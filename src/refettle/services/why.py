@@ -159,9 +159,13 @@ def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Ma
     cls = know.find("film", plain)
     remover, cleaner = know.find("remover", plain), know.find("cleaner", plain)
     if verb in VERBS and not cls:
-        stage = {"strip": "remove", "scrape": "remove", "sand": "smooth", "scuff": "smooth", "clean": "clean"}.get(
-            verb, _STAGE_OF_ROLE.get(verb, "mend")
-        )
+        stage = {
+            "strip": "remove",
+            "scrape": "remove",
+            "sand": "smooth",
+            "scuff": "smooth",
+            "clean": "clean",
+        }.get(verb, _STAGE_OF_ROLE.get(verb, "mend"))
         return _why_not_step(case, know, route, verb, stage, verb.replace("_", " "))
     if cls:
         roles = know.film(cls).role
@@ -197,18 +201,24 @@ def _why_not_look(case: Case, know: Knowledge, route: Route | None, look: Look) 
 def _why_not_step(case: Case, know: Knowledge, route: Route | None, what: str, stage: str, name: str) -> Made:
     """Explain what would happen if something were used."""
     title = f"{case.group.name}: why not {name}"
-    if route is not None and any(c.step.what == what or c.step.verb == what for c in route.steps):
+    if route is not None and any(what in {c.step.what, c.step.verb} for c in route.steps):
         return title, [WhyLine(text=f"{name} is in the plan")], True
     menu = replace(case.menu, wanted=frozenset({what}), wanted_stage=stage)
     other = case.search(menu=menu)
-    uses = any(s.what == what or s.verb == what for s in other.steps)
+    uses = any(what in {s.what, s.verb} for s in other.steps)
     if not other.steps or not uses:
-        return title, [WhyLine(text=text, because=ids) for text, ids in _barred(case, know, menu, what, name)], True
+        return (
+            title,
+            [WhyLine(text=text, because=ids) for text, ids in _barred(case, know, menu, what, name)],
+            True,
+        )
     made = make_route(case.bench, menu, other, "asked", with_reasons=False)
     return title, [_way_line(know, made), *_compare(know, case, route, made)], True
 
 
-def _barred(case: Case, know: Knowledge, menu: Menu, what: str, name: str) -> list[tuple[str, tuple[str, ...]]]:
+def _barred(
+    case: Case, know: Knowledge, menu: Menu, what: str, name: str
+) -> list[tuple[str, tuple[str, ...]]]:
     """Return why something is not even offered."""
     reasons: list[tuple[str, tuple[str, ...]]] = []
     if know.has("film", what):
@@ -216,7 +226,9 @@ def _barred(case: Case, know: Knowledge, menu: Menu, what: str, name: str) -> li
         subject = f"film:{what}"
         if menu.method_of(facts) is None:
             ways = ", ".join(facts.methods)
-            reasons.append((f"{name} goes on by {ways}; this workshop has no such way", know.because(subject, "methods")))
+            reasons.append(
+                (f"{name} goes on by {ways}; this workshop has no such way", know.because(subject, "methods"))
+            )
         if menu.look.sheen and menu.look.sheen not in facts.sheens:
             reasons.append((f"{name} is not to be had {menu.look.sheen}", know.because(subject, "sheens")))
         if menu.air.temp_c < facts.min_c - 2:
@@ -224,7 +236,12 @@ def _barred(case: Case, know: Knowledge, menu: Menu, what: str, name: str) -> li
     if know.has("remover", what):
         facts_r = know.remover(what)
         if facts_r.restricted:
-            reasons.append((f"{name}: sale and use are restricted in places", know.because(f"remover:{what}", "restricted")))
+            reasons.append(
+                (
+                    f"{name}: sale and use are restricted in places",
+                    know.because(f"remover:{what}", "restricted"),
+                )
+            )
         if what == "caustic":
             reasons.append(("caustic darkens tannin woods and opens veneer and glue joints",
                             know.because("remover:caustic", "darkens_tannin")))  # fmt: skip
@@ -272,7 +289,9 @@ def _compare(know: Knowledge, case: Case, now: Route | None, other: Route) -> li
                     because=(*rules, *risk.because),
                 )
             )
-    fewer = [r for r in now.risks if r.chance > dict((o.fault, o.chance) for o in other.risks).get(r.fault, 0.0) + 0.05]
+    fewer = [
+        r for r in now.risks if r.chance > {o.fault: o.chance for o in other.risks}.get(r.fault, 0.0) + 0.05
+    ]
     if fewer:
         names = ", ".join(know.fault(r.fault).name for r in fewer)
         lines.append(WhyLine(text=f"in its favour, less of: {names}"))
