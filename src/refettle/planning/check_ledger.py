@@ -21,6 +21,7 @@ _POWERS = {
     "heat": "strip_heat",
 }  # fmt: skip
 _SCRAPER_UM = 120.0
+_CARVED = 0.5
 _THICKNESS = {"thin": 0.6, "heavy": 1.6}
 _AEROSOL = 0.6
 _LIGHT_CUT_UM = {True: 2.0, False: 4.0}
@@ -140,7 +141,8 @@ def waited(know: Knowledge, account: Account, hours: float, air: Air) -> Account
 def _stripped(know: Knowledge, ground: Ground, account: Account, step: Step) -> Account:
     """Return the account after a remover: each pass lifts so many µm of each class, from the top down."""
     agent = know.remover(step.what)
-    reach = {"flat": 1.0, "edge": 0.5 * (1.0 + agent.reach_recess), "recess": agent.reach_recess}[ground.zone]
+    deep = agent.reach_recess * (_CARVED if ground.relief == "carved" else 1.0)
+    reach = {"flat": 1.0, "edge": 0.5 * (1.0 + agent.reach_recess), "recess": deep}[ground.zone]
     passes = float(max(1, step.coats))
     layers = list(account.layers)
     while layers and passes > 0:

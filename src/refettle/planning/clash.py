@@ -8,6 +8,7 @@ from refettle.domain.plan import Impossible
 from refettle.planning.offers import Menu
 from refettle.planning.pool import route_words
 from refettle.planning.search import Bench, Search
+from refettle.planning.start import relooked
 
 _NEAR = {
     "natural": ("natural", "stained", "oiled", "opaque", "keep"),
@@ -51,13 +52,20 @@ def explain_clash(bench: Bench, menu: Menu) -> Impossible:
         look = Look(kind=kind, sheen=menu.look.sheen)
         if kind == menu.look.kind and menu.look.depth is None:
             continue
-        other = replace(menu, look=look)
-        found = Search(bench, other, _weights(bench)).run(most=400)
+        again = relooked_bench(bench, look)
+        other = replace(menu, look=look, surface=again.surface)
+        found = Search(again, other, _weights(bench)).run(most=400)
         if found.steps:
             nearest.append((kind, f"{look_words(look)}: {route_words(bench, found.steps)}"))
         if len(nearest) == 3:
             break
     return Impossible(clash=tuple(clash), nearest=tuple(nearest), because=because)
+
+
+def relooked_bench(bench: Bench, look: Look) -> Bench:
+    """Return a fresh bench of the same surface with another look wanted."""
+    begin = relooked(bench.know, bench.begin, look)
+    return Bench(bench.know, bench.workshop, begin.surface, begin, bench.setup_share)
 
 
 def _weights(bench: Bench) -> tuple[float, ...]:

@@ -4,7 +4,7 @@ from dataclasses import dataclass, replace
 from itertools import product
 
 from refettle.domain.ground import Ground
-from refettle.domain.piece import OldLayer, Piece, Surface
+from refettle.domain.piece import Look, OldLayer, Piece, Surface
 from refettle.domain.state import Film, State
 from refettle.knowledge.knowledge import Knowledge
 
@@ -139,6 +139,13 @@ def ground_of(know: Knowledge, surface: Surface, zone: str) -> Ground:
         wish=kind,
         wish_depth=depth,
     )
+
+
+def relooked(know: Knowledge, begin: Start, look: Look) -> Start:
+    """Return a start with another look wanted: rules read the wish from the ground."""
+    surface = replace(begin.surface, look=look)
+    grounds = tuple(ground_of(know, surface, zone.name) for zone in surface.zones)
+    return replace(begin, surface=surface, grounds=grounds)
 
 
 def start(know: Knowledge, piece: Piece, surface: Surface) -> Start:

@@ -17,7 +17,8 @@ from refettle.services.step_words import step_words
 
 SOUND_BELOW = 0.3
 _MUCH = 0.12
-_TRIED_SECOND = 12
+_TRIED_SECOND = 8
+_BIG = 20.0
 _ANY = Look(kind="natural")
 
 
@@ -33,7 +34,7 @@ class Change:
     steps
         The whole sequence with the change.
     edits
-        Number of places changed [1].
+        Number of places changed at the most [1].
     risks_before, risks_after
         Risks likeliest first.
     """
@@ -86,22 +87,33 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
     tried = []
     for words, changed in edits(bench, steps):
         after = risks_on(bench, changed)
-        tried.append((_total(bench, after), words, changed, after))
+        tried.append((_total(bench, after) + _size(words), words, changed, after))
     tried.sort(key=lambda row: (row[0], row[1]))
     sound = [row for row in tried if _worst(row[3]) < SOUND_BELOW]
-    if sound:
+    if sound and _size(sound[0][1]) < _BIG:
         _, words, changed, after = sound[0]
         return Change(words=words, steps=changed, edits=1, risks_before=before, risks_after=after)
-    best = None
+    pairs = []
     for _, words, changed, _ in tried[:_TRIED_SECOND]:
         for more, twice in edits(bench, changed):
             after = risks_on(bench, twice)
-            row = (_worst(after) >= SOUND_BELOW, _total(bench, after), f"{words}, and {more}", twice, after)
-            if best is None or row[:3] < best[:3]:
-                best = row
-    if best is None:
+            total = _total(bench, after) + _size(words) + _size(more)
+            pairs.append((_worst(after) >= SOUND_BELOW, total, f"{words}, and {more}", twice, after))
+    if sound:
+        total, words, changed, after = sound[0]
+        pairs.append((False, total, words, changed, after))
+    if not pairs:
         return None
-    return Change(words=best[2], steps=best[3], edits=2, risks_before=before, risks_after=best[4])
+    _, _, words, changed, after = min(pairs, key=lambda row: row[:3])
+    return Change(words=words, steps=changed, edits=2, risks_before=before, risks_after=after)
+
+
+_SIZES = (("use ", 25.0), ("do not ", 12.0), ("leave out", 12.0), ("scuff and put", 9.0))
+
+
+def _size(words: str) -> float:
+    """Return how big a change is, beside the harm it leaves [money]: swapping a material is the biggest."""
+    return next((size for start_, size in _SIZES if words.startswith(start_)), 6.0)
 
 
 def _worst(risks: tuple[Risk, ...]) -> float:
@@ -147,7 +159,7 @@ def _put_in(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator
                 break
         coats = [first]
     for at in coats[:3]:
-        place = f"before {step_words(know, steps[at]).lower()}" if at < len(steps) else "at the end"
+        place = f"before you {step_words(know, steps[at]).lower()}" if at < len(steps) else "at the end"
         for agent in ("alkaline-degreaser", "mineral-spirits", "naphtha", "soap-water", "vinegar-water", "water-rinse",
                       "mould-wash", "acetone-wipe", "vacuum"):  # fmt: skip
             wash = Step(
@@ -225,7 +237,7 @@ def _coat_ways(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Itera
                 f"lay {name} in thin coats",
                 _swap(steps, i, film="thin", how=step.how - {"over-brushed", "shaken"}),
             )
-        if step.coats > 1:
+        if step.coats > 1 and know.film(step.what).wiped_off:
             yield f"lay one coat of {name} only", _swap(steps, i, coats=1)
         if step.method in {"spray", "aerosol"}:
             yield f"brush {name} instead of spraying", _swap(steps, i, method="brush")

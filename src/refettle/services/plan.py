@@ -8,7 +8,7 @@ from refettle.domain.piece_plan import GroupPlan, PiecePlan, Worth
 from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.clash import explain_clash
+from refettle.planning.clash import explain_clash, relooked_bench
 from refettle.planning.cost import AIMS, BALANCED, Aim
 from refettle.planning.offers import Menu
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
@@ -274,12 +274,18 @@ def _leave_alone(case: Case) -> Route | None:
     states = case.bench.begin.worlds[0].states[0]
     if case.menu.look.kind == "keep" or states.bare:
         return None
-    surface = replace(case.bench.surface, look=Look(kind="keep"))
-    menu = replace(case.menu, look=Look(kind="keep"), surface=surface)
-    found = case.search(menu=menu)
+    other = relooked_case(case, Look(kind="keep"))
+    found = other.search()
     if not found.steps:
         return None
-    return make_route(case.bench, menu, found, "leave it alone", with_reasons=False)
+    return make_route(other.bench, other.menu, found, "leave it alone", with_reasons=False)
+
+
+def relooked_case(case: Case, look: Look) -> Case:
+    """Return the same group on a fresh bench with another look wanted."""
+    bench = relooked_bench(case.bench, look)
+    menu = replace(case.menu, look=look, surface=bench.surface, wanted=frozenset(), wanted_stage="")
+    return replace(case, bench=bench, menu=menu)
 
 
 def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool = False) -> PiecePlan:

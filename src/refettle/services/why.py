@@ -10,7 +10,7 @@ from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
-from refettle.services.plan import Case, bench_of
+from refettle.services.plan import Case, bench_of, relooked_case
 from refettle.services.step_words import step_words
 
 _SHOWN = 0.05
@@ -186,15 +186,14 @@ def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Ma
 
 def _why_not_look(case: Case, know: Knowledge, route: Route | None, look: Look) -> Made:
     """Explain why a look was not chosen, or what it would take."""
-    surface = replace(case.bench.surface, look=look)
-    menu = replace(case.menu, look=look, surface=surface)
-    other = case.search(menu=menu)
+    again = relooked_case(case, look)
+    other = again.search()
     title = f"{case.group.name}: why not {look_words(look)}"
     if not other.steps:
-        clash = explain_clash(case.bench, menu)
+        clash = explain_clash(again.bench, again.menu)
         line = WhyLine(text=f"it cannot be had: {' + '.join(clash.clash)}", because=clash.because)
         return title, [line], True
-    made = make_route(case.bench, menu, other, "asked", with_reasons=False)
+    made = make_route(again.bench, again.menu, other, "asked", with_reasons=False)
     return title, [_way_line(know, made), *_compare(know, case, route, made)], True
 
 
@@ -303,5 +302,5 @@ def _compare(know: Knowledge, case: Case, now: Route | None, other: Route) -> li
 def _more(amount: float, unit: str) -> str:
     """Return a difference in words."""
     if abs(amount) < 0.05:
-        return f"no more {unit}"
+        return f"{unit} the same"
     return f"{abs(amount):.1f} {unit} {'more' if amount > 0 else 'less'}"
