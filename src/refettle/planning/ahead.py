@@ -52,7 +52,9 @@ class Tail:
         known = self._faults.get(laid)
         if known is None:
             zones = range(len(self.ends.bench.engines))
-            parts = [self.ends.sure(self.laid.run), self.ends.sure(self.upon.run), self.ends.in_use(self)][laid:]
+            parts = [self.ends.sure(self.laid.run), self.ends.sure(self.upon.run), self.ends.in_use(self)][
+                laid:
+            ]
             known = self._faults[laid] = tuple(_strongest([part[zone] for part in parts]) for zone in zones)
         return known
 
@@ -334,7 +336,9 @@ class Ahead:
         risk = self.aim.risk
         return min([base - risk * less[n] if n in less else base for n, base in enumerate(rests.bases)])
 
-    def _cuts(self, open_from: tuple[str, ...], rests: _Rests, zone: int, number: int) -> tuple[tuple[int, float], ...]:
+    def _cuts(
+        self, open_from: tuple[str, ...], rests: _Rests, zone: int, number: int
+    ) -> tuple[tuple[int, float], ...]:
         """Return, for the ways of which something has been charged, the price of that [money]."""
         key = (open_from, zone, number)
         known = self._cut.get(key)

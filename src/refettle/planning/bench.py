@@ -13,7 +13,7 @@ from refettle.planning.engine import Engine, Hits, Memory
 from refettle.planning.offers import Menu, Run
 from refettle.planning.panel import Reading
 from refettle.planning.start import Start
-from refettle.planning.watch import Notes, Read, GlimpsedState
+from refettle.planning.watch import GlimpsedState, Notes, Read
 
 T = TypeVar("T")
 Charged = tuple[tuple[str, float], ...]
@@ -124,7 +124,9 @@ class Bench:
 
     def offer(self, run: Run) -> Offer:
         """Return a run with the numbers of its steps."""
-        return Offer(run, tuple(self.step_no(step) for step in run), any(loses_original(step) for step in run))
+        return Offer(
+            run, tuple(self.step_no(step) for step in run), any(loses_original(step) for step in run)
+        )
 
     def step_cost(self, step: Step, aim: Aim, *, on_bare: bool) -> float:
         """Return money, time and delay of a step under an aim [money]."""

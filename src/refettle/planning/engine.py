@@ -224,7 +224,9 @@ class Engine:
         tuple
             Hits of the rules that read nothing else of the state.
         """
-        return tuple(hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state, self._codes), known))
+        return tuple(
+            hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state, self._codes), known)
+        )
 
     def _seats_of(self, step: Step) -> tuple[Seat, ...]:
         """Return the seats of a step, taken once."""

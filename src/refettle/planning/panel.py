@@ -328,7 +328,9 @@ class Seat:
             row = _Row(getter, memo, group, self._frame, outer)
             self._rows.append(row)
             lanes.setdefault(group.parts, []).append(row)
-        self._lanes = [_Lane(itemgetter(*parts) if parts else _nothing, rows) for parts, rows in lanes.items()]
+        self._lanes = [
+            _Lane(itemgetter(*parts) if parts else _nothing, rows) for parts, rows in lanes.items()
+        ]
 
     def _outer(self, read: Read) -> object:
         """Return what a read finds outside the state."""

@@ -8,11 +8,12 @@ from refettle.domain.piece import Look, Surface, Workshop
 from refettle.domain.state import State
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.ahead import ALSO, BODY, CLOSE, PROTECT, Ahead, colours_of, last_class, tails_of
+from refettle.planning.ahead import ALSO, BODY, CLOSE, Ahead, colours_of, last_class, tails_of
 from refettle.planning.bench import Bench, Offer, loses_original, setup_hours
 from refettle.planning.cost import BALANCED, VALUE_LOST_M2, Aim
 from refettle.planning.goal import flaws, flaws_at_least, reached
-from refettle.planning.offers import STAGES, Menu, Run
+from refettle.planning.node import Entry, Lot, Node, way_to
+from refettle.planning.offers import STAGES, Menu
 from refettle.planning.start import Start
 
 __all__ = [
@@ -62,54 +63,6 @@ class Found:
     bound: float
 
 
-@dataclass(frozen=True, slots=True, eq=False)
-class _Node:
-    """
-    A point of the search: stage, states and what was charged per slot, way and cost so far.
-
-    `removed`: an original finish is lost; `whole`: it is still there; `floor`: least cost of what follows, tail apart.
-    """
-
-    stage: int
-    slots: tuple[int, ...]
-    charged: tuple[int, ...]
-    parent: "_Node | None"
-    run: Run
-    removed: bool
-    cost: float
-    floor: float = 0.0
-    whole: bool = False
-    lots: "list[_Lot]" = field(default_factory=list)
-
-    @property
-    def key(self) -> tuple[object, ...]:
-        """Return what nodes must share for the dearer one to be dropped."""
-        return (self.stage, self.slots, self.charged, self.removed)
-
-    @property
-    def laid(self) -> tuple[str, ...]:
-        """Return the classes of the tail laid so far: none, the body's, the body's and the one over it."""
-        if self.stage <= BODY or self.parent is None:
-            return ()
-        mine = last_class(self.run)
-        return (mine,) if self.stage == PROTECT else (*self.parent.laid, mine)
-
-
-@dataclass(slots=True, eq=False)
-class _Lot:
-    """Slots alike in zone, state and what was charged, with their share [1]."""
-
-    zone: int
-    state: int
-    charged: int
-    share: float = 0.0
-    slots: list[int] = field(default_factory=list)
-
-
-_Entry = tuple[float, tuple[int, ...], _Node, Offer | None, int]
-"""Bound [money], turns taken so far (breaks ties alike in every run), node, offer still to be judged, how far."""
-
-
 @dataclass(slots=True)
 class Search:
     """
@@ -128,8 +81,10 @@ class Search:
 
     Notes
     -----
-    Best first by cost so far and the bound of `Ahead`. A run is judged step by step on ever more slots: not at all,
-    on the heaviest, on all; each time it goes back into the queue at what it costs at the least.
+    Best first by cost so far and the bound of `Ahead`. An offer is judged ever further: not at all; by what is
+    remembered of its first coat; on the heaviest slots; on all. Each time it goes back into the queue at what it
+    costs at the least. Nodes are dropped for equal ones only: a cause below 5 % is charged anew by each coat, so
+    that no order between unequal states is quite safe.
     """
 
     bench: Bench
@@ -160,7 +115,7 @@ class Search:
         """Return the cheapest route, or an empty one where no way leads to the look."""
         root = self._root()
         ahead = self._ahead(root)
-        heap: list[_Entry] = [(0.0, (), root, None, 0)]
+        heap: list[Entry] = [(0.0, (), root, None, 0)]
         best: dict[tuple[object, ...], float] = {}
         expanded = 0
         bound = 0.0
@@ -172,7 +127,9 @@ class Search:
                     heappush(heap, (max(bound, made[0]), path, *made[1:]))
                 continue
             if node.stage == _DONE:
-                return Found(steps=_way(node), cost=node.cost, expanded=expanded, exact=True, bound=node.cost)
+                return Found(
+                    steps=way_to(node), cost=node.cost, expanded=expanded, exact=True, bound=node.cost
+                )
             if best.get(node.key, float("inf")) <= node.cost:
                 continue
             best[node.key] = node.cost
@@ -186,7 +143,7 @@ class Search:
         done = [node for _, _, node, pending, _ in heap if node.stage == _DONE and pending is None]
         if done:
             node = min(done, key=lambda n: n.cost)
-            return Found(steps=_way(node), cost=node.cost, expanded=expanded, exact=False, bound=bound)
+            return Found(steps=way_to(node), cost=node.cost, expanded=expanded, exact=False, bound=bound)
         return Found(steps=(), cost=float("inf"), expanded=expanded, exact=not heap, bound=bound)
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
@@ -198,14 +155,14 @@ class Search:
         area = max(self.bench.surface.area_m2, 0.2)
         return node.cost + (end if end is not None else _REDO_M2 * area)
 
-    def _root(self) -> _Node:
+    def _root(self) -> Node:
         """Return the node to begin with."""
         bench = self.bench
         slots = tuple(bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots)
         whole = not self._state(0, slots[0]).bare
-        return _Node(0, slots, tuple(0 for _ in slots), None, (), removed=False, cost=0.0, whole=whole)
+        return Node(0, slots, tuple(0 for _ in slots), None, (), removed=False, cost=0.0, whole=whole)
 
-    def _ahead(self, root: _Node) -> Ahead:
+    def _ahead(self, root: Node) -> Ahead:
         """Return the bound of this search."""
         states = [self._state(i, number) for i, number in enumerate(root.slots)]
         bench, menu = self.bench, self.menu
@@ -213,7 +170,9 @@ class Search:
         colours = bench.kept(menu, "colours", lambda: colours_of(bench, menu, states, self._zones))
         return Ahead(bench, self.aim, tails, colours, tuple((z, share) for _, z, share in self._slots))
 
-    def _after(self, ahead: Ahead, node: _Node, offer: Offer, charged: tuple[int, ...], *, judged: bool) -> float:
+    def _after(
+        self, ahead: Ahead, node: Node, offer: Offer, charged: tuple[int, ...], *, judged: bool
+    ) -> float:
         """Return what is still to be paid at the least after an offer, given what is charged by then [money]."""
         if node.stage < BODY:
             lost = self._lost if ahead.loses and node.whole and not offer.loses else 0.0
@@ -224,13 +183,18 @@ class Search:
         return node.floor + ahead.least(laid if judged else (ALSO, *laid), charged)
 
     def _judge(
-        self, ahead: Ahead, node: _Node, offer: Offer, judged: int
-    ) -> tuple[float, _Node, Offer | None, int] | None:
+        self, ahead: Ahead, node: Node, offer: Offer, judged: int
+    ) -> tuple[float, Node, Offer | None, int] | None:
         """Return what an offer becomes judged further: itself at a higher price, a node, or nothing."""
         lots = self._lots(node)
         if judged == 0 and offer.run and offer.run[0].is_coat:
             then = self._follow(node, offer, lots, 0)
-            return then.cost + self._after(ahead, node, offer, then.charged, judged=True), node, offer, _GLANCED
+            return (
+                then.cost + self._after(ahead, node, offer, then.charged, judged=True),
+                node,
+                offer,
+                _GLANCED,
+            )
         wanted = next((few for few in _FEW_LOTS if judged < few < len(lots)), len(lots))
         then = self._follow(node, offer, lots, wanted)
         if wanted < len(lots):
@@ -240,23 +204,28 @@ class Search:
             whole = not then.removed and not self._state(0, then.slots[0]).bare
             then = replace(then, floor=floor, whole=whole)
             lost = self._lost if whole and ahead.loses and then.stage <= BODY else 0.0
-            return then.cost + floor + stage_least + lost + ahead.least(then.laid, then.charged), then, None, 0
+            return (
+                then.cost + floor + stage_least + lost + ahead.least(then.laid, then.charged),
+                then,
+                None,
+                0,
+            )
         end = self._end(then.slots)
         if end is None:
             return None
         then = replace(then, cost=then.cost + end)
         return then.cost, then, None, 0
 
-    def _lots(self, node: _Node) -> list[_Lot]:
+    def _lots(self, node: Node) -> list[Lot]:
         """Return the slots that fare alike from a node on, together; the first slot's lot first, then the heaviest."""
         if node.lots:
             return node.lots
-        lots: dict[tuple[int, int, int], _Lot] = {}
+        lots: dict[tuple[int, int, int], Lot] = {}
         for i in self._order:
             key = (self._slots[i][1], node.slots[i], node.charged[i])
             lot = lots.get(key)
             if lot is None:
-                lots[key] = lot = _Lot(*key)
+                lots[key] = lot = Lot(*key)
             lot.slots.append(i)
             lot.share += self._slots[i][2]
         first, *rest = lots.values()
@@ -264,7 +233,7 @@ class Search:
         node.lots.extend((first, *rest))
         return node.lots
 
-    def _floor(self, ahead: Ahead, node: _Node) -> tuple[float, float]:
+    def _floor(self, ahead: Ahead, node: Node) -> tuple[float, float]:
         """
         Return what a node's descendants pay at the least beyond their tail, and what its own stage takes [money].
 
@@ -277,7 +246,10 @@ class Search:
         if node.stage == _MEND:
             return ahead.colour + self._cheapest(node, _SMOOTH), 0.0
         flaws_left = sum(
-            [share * self._flaws(z, number) for (_, z, share), number in zip(self._slots, node.slots, strict=True)]
+            [
+                share * self._flaws(z, number)
+                for (_, z, share), number in zip(self._slots, node.slots, strict=True)
+            ]
         )
         if node.stage == _SMOOTH:
             return flaws_left + ahead.colour, self._cheapest(node, _SMOOTH)
@@ -293,12 +265,12 @@ class Search:
             self._floors[key] = known
         return known
 
-    def _cheapest(self, node: _Node, stage: int) -> float:
+    def _cheapest(self, node: Node, stage: int) -> float:
         """Return the least work offered at a stage [money], as the states of a node stand."""
         offers = self._offers(stage, node.slots)
         return min([self._work_of(offer.numbers, bare=False) for offer in offers], default=0.0)
 
-    def _at_least(self, node: _Node, offer: Offer) -> float:
+    def _at_least(self, node: Node, offer: Offer) -> float:
         """Return the work of an offer at a node at the least, worth of an original that it takes included [money]."""
         work = self._work_of(offer.numbers, bare=self._state(0, node.slots[0]).bare)
         return work + self._lost if node.whole and offer.loses else work
@@ -330,7 +302,7 @@ class Search:
         """Return the state of a slot by its number."""
         return self.bench.engines[self._slots[slot][1]].state(number)
 
-    def _follow(self, node: _Node, offer: Offer, lots: Sequence[_Lot], count: int) -> _Node:
+    def _follow(self, node: Node, offer: Offer, lots: Sequence[Lot], count: int) -> Node:
         """Return the node after an offer, the first few lots judged, the others glanced at."""
         slots, charged = list(node.slots), list(node.charged)
         bench, numbers = self.bench, offer.numbers
@@ -358,9 +330,9 @@ class Search:
             for i in lot.slots:
                 slots[i], charged[i] = state, paid
         cost += self.aim.risk * risk
-        return _Node(node.stage + 1, tuple(slots), tuple(charged), node, offer.run, removed, cost)
+        return Node(node.stage + 1, tuple(slots), tuple(charged), node, offer.run, removed, cost)
 
-    def _lead(self, number: int, removed: bool, *, bare: bool) -> tuple[float, bool]:  # noqa: FBT001 - a state handed on
+    def _lead(self, number: int, removed: bool, *, bare: bool) -> tuple[float, bool]:
         """Return the work of a step, worth of an original that it loses included [money], and whether it is lost now."""
         work = self._cost(number, bare=bare)
         if removed or bare or not loses_original(self.bench.steps[number]):
@@ -385,16 +357,6 @@ class Search:
                 flat += self.weights[w]
                 had += self.weights[w] if ok else 0.0
         return cost if flat <= 0 or had >= _NEEDED_WEIGHT * flat else None
-
-
-def _way(node: _Node) -> tuple[Step, ...]:
-    """Return the steps that lead to a node."""
-    runs: list[Run] = []
-    at: _Node | None = node
-    while at is not None:
-        runs.append(at.run)
-        at = at.parent
-    return tuple(step for run in reversed(runs) for step in run)
 
 
 def find(

@@ -80,7 +80,7 @@ class GlimpsedState(_Glimpse, State):
         for name, value in plain:
             _put(self, name, value)
 
-    @property
+    @property  # type: ignore[misc]  # object's own may be set, this one is only read
     def __class__(self) -> type:
         """Return the class of the real thing, so that a changed copy is real."""
         return State
@@ -158,6 +158,8 @@ class GlimpsedSituation(Situation):
         self.notes.add(("coat", "coat_no", ""))
         return object.__getattribute__(self, "_behind").coat_no
 
-    def look_at(self, real: State, plain: Iterable[tuple[str, object]] = (), asked: Container[Read] = ()) -> None:
+    def look_at(
+        self, real: State, plain: Iterable[tuple[str, object]] = (), asked: Container[Read] = ()
+    ) -> None:
         """Set the state; some of its values laid ready, some questions known to be asked."""
         _put(self, "before", GlimpsedState(real, "before", self.notes, plain, asked))
