@@ -88,7 +88,7 @@ class Bench:
 
     def __post_init__(self) -> None:
         """Make one engine per zone."""
-        if self.memory is None:
+        if self.memory is None or self.memory.know is not self.know:
             self.memory = Memory(self.know)
         if not self.engines:
             air = self.workshop.air_likely

@@ -102,9 +102,12 @@ class Memory:
     ----------
     know
         The facts; answers hold for no others.
+    codes
+        Numbers of the parts of states, see `Reading`.
     """
 
     know: Knowledge
+    codes: dict[object, int] = field(default_factory=dict)
     _panels: dict[tuple[Level, str, str], Panel] = field(default_factory=dict)
 
     def panel(self, step: Step) -> Panel:
@@ -137,10 +140,9 @@ class Engine:
     know: Knowledge
     ground: Ground
     air: Air
-    memory: Memory | None = None
+    memory: Memory
     played: int = 0
     _readings: list[Reading] = field(default_factory=list)
-    _codes: dict[object, int] = field(default_factory=dict)
     _ids: dict[State, int] = field(default_factory=dict)
     _seats: dict[Step, tuple[Seat, ...]] = field(default_factory=dict)
     _played: dict[tuple[int, Step], tuple[int, Hits]] = field(default_factory=dict)
@@ -151,7 +153,7 @@ class Engine:
         if number is None:
             number = len(self._readings)
             self._ids[state] = number
-            self._readings.append(Reading(state, self._codes))
+            self._readings.append(Reading(state, self.memory.codes))
         return number
 
     def state(self, number: int) -> State:
@@ -225,7 +227,7 @@ class Engine:
             Hits of the rules that read nothing else of the state.
         """
         return tuple(
-            hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state, self._codes), known)
+            hit for _, hit in self._seats_of(step)[0].ask_knowing(Reading(state, self.memory.codes), known)
         )
 
     def _seats_of(self, step: Step) -> tuple[Seat, ...]:
@@ -237,10 +239,7 @@ class Engine:
 
     def _take_seats(self, step: Step) -> tuple[Seat, ...]:
         """Return a seat per coat of a step, one for a step that lays none."""
-        memory = self.memory
-        if memory is None:
-            memory = self.memory = Memory(self.know)
-        panel = memory.panel(step)
+        panel = self.memory.panel(step)
         air = step.air or self.air
         numbers = range(1, max(1, step.coats) + 1) if step.is_coat else (0,)
         new = self.know.film(step.what) if step.is_coat else None

@@ -75,32 +75,6 @@ class Reading:
             return row.getter(values)
 
 
-@dataclass(slots=True, eq=False)
-class _Group:
-    """Cards that read alike: `inner` of the state, `outer` of all else; answers by the values read."""
-
-    cards: dict[int, Card]
-    inner: tuple[Read, ...]
-    outer: tuple[Read, ...]
-    memos: dict[tuple[object, ...], Memo] = field(default_factory=dict)
-    plain: tuple[tuple[str, Read], ...] = ()
-    asked: frozenset[Read] = frozenset()
-    parts: tuple[int, ...] = ()
-
-    def __post_init__(self) -> None:
-        """Part what is read into values and questions, and say which parts of a state it looks at."""
-        self.parts = tuple(sorted({n for read in self.inner for n in _PART_OF.get(read[1], _WHOLE)}))
-        self.plain = tuple((read[1], read) for read in self.inner if not read[2])
-        self.asked = frozenset(read for read in self.inner if read[2])
-
-    def drop(self, number: int) -> None:
-        """Take one card out, its answers too."""
-        del self.cards[number]
-        for memo in self.memos.values():
-            for key, answers in memo.items():
-                memo[key] = tuple(a for a in answers if a[0] != number)
-
-
 From = TypeVar("From")
 Getter = Callable[[From], object]
 
@@ -108,6 +82,70 @@ Getter = Callable[[From], object]
 def _nothing(_: object) -> object:
     """Return the same key for every state."""
     return ()
+
+
+@dataclass(slots=True, eq=False)
+class _Row:
+    """A group before one step, ground and air: answers so far by what is read of the state, and whom to ask further."""
+
+    group: "_Group"
+    getter: "Getter[dict[Read, object]]"
+    frame: Situation
+    outer: tuple[object, ...]
+    memo: Memo = field(default_factory=dict)
+    glimpse: GlimpsedSituation | None = None
+
+
+@dataclass(slots=True, eq=False)
+class _Group:
+    """Cards that read alike: `inner` of the state, `outer` of all else."""
+
+    cards: dict[int, Card]
+    inner: tuple[Read, ...]
+    outer: tuple[Read, ...]
+    rows: dict[tuple[object, ...], _Row] = field(default_factory=dict)
+    plain: tuple[tuple[str, Read], ...] = ()
+    asked: frozenset[Read] = frozenset()
+    parts: tuple[int, ...] = ()
+
+    def __post_init__(self) -> None:
+        """Part what is read into values and questions, and say which parts of a state it looks at."""
+        self.plain = tuple((read[1], read) for read in self.inner if not read[2])
+        self.asked = frozenset(read for read in self.inner if read[2])
+        self.parts = tuple(sorted({n for read in self.inner for n in _PART_OF.get(read[1], _WHOLE)}))
+
+    def row(self, frame: Situation, values: dict[Read, object]) -> _Row:
+        """Return the row for what a frame holds of the things read."""
+        outer = tuple([values[read] for read in self.outer])
+        row = self.rows.get(outer)
+        if row is None:
+            getter = itemgetter(*self.inner) if self.inner else _nothing
+            row = self.rows[outer] = _Row(self, getter, frame, outer)
+        return row
+
+    def drop(self, number: int) -> None:
+        """Take one card out, its answers too."""
+        del self.cards[number]
+        for row in self.rows.values():
+            for key, answers in row.memo.items():
+                row.memo[key] = tuple(a for a in answers if a[0] != number)
+
+
+@dataclass(slots=True, eq=False)
+class _Lane:
+    """Rows that look at the same parts of a state, answered together where those parts are known."""
+
+    getter: "Getter[list[int]]"
+    rows: list[_Row] = field(default_factory=list)
+    memo: Memo = field(default_factory=dict)
+
+
+@dataclass(slots=True, eq=False)
+class _Sitting:
+    """Rows and lanes of all steps, grounds and airs that are alike in what is read of them."""
+
+    rows: list[_Row]
+    lanes: list[_Lane]
 
 
 @dataclass(slots=True, eq=False)
@@ -124,10 +162,27 @@ class Panel:
     cards: tuple[Card, ...]
     version: int = 0
     groups: list[_Group] = field(default_factory=list)
+    outer: tuple[Read, ...] = ()
+    _sittings: dict[tuple[object, ...], _Sitting] = field(default_factory=dict)
 
     def __post_init__(self) -> None:
         """Begin with one group of which nothing is known to be read."""
         self.groups = [_Group(dict(enumerate(self.cards)), (), ())]
+
+    def sitting(self, frame: Situation, values: dict[Read, object]) -> _Sitting:
+        """Return the rows and lanes for what a frame holds of the things read."""
+        key = tuple([values[read] for read in self.outer])
+        known = self._sittings.get(key)
+        if known is None:
+            rows = [group.row(frame, values) for group in self.groups]
+            lanes: dict[tuple[int, ...], _Lane] = {}
+            for row in rows:
+                parts = row.group.parts
+                if parts not in lanes:
+                    lanes[parts] = _Lane(itemgetter(*parts) if parts else _nothing)
+                lanes[parts].rows.append(row)
+            known = self._sittings[key] = _Sitting(rows, list(lanes.values()))
+        return known
 
     def answer(self, row: "_Row", key: Key, reading: Reading) -> bool:
         """Ask a group's cards and remember; return False where one of them read more than was known of it."""
@@ -148,8 +203,13 @@ class Panel:
             elif hit is not None:
                 answers.append((number, hit))
         row.memo[key] = tuple(answers)
-        for number, reads in strays:
-            self._move(group, number, reads)
+        if strays:
+            for number, reads in strays:
+                self._move(group, number, reads)
+            self.version += 1
+            self.groups = [g for g in self.groups if g.cards]
+            self.outer = tuple(sorted({read for g in self.groups for read in g.outer}))
+            self._sittings.clear()
         return not strays
 
     def _move(self, group: _Group, number: int, reads: Notes) -> None:
@@ -158,35 +218,12 @@ class Panel:
         group.drop(number)
         inner = tuple(sorted(r for r in reads if r[0] == "before"))
         outer = tuple(sorted(r for r in reads if r[0] != "before"))
-        self.version += 1
         for other in self.groups:
             if other.inner == inner and other.outer == outer:
                 other.cards[number] = card
-                other.memos.clear()
+                other.rows.clear()
                 return
         self.groups.append(_Group({number: card}, inner, outer))
-        self.groups = [g for g in self.groups if g.cards]
-
-
-@dataclass(slots=True, eq=False)
-class _Row:
-    """A group as one seat sees it: how to read a state, answers so far, and a glimpse to ask further with."""
-
-    getter: "Getter[dict[Read, object]]"
-    memo: Memo
-    group: _Group
-    frame: Situation
-    outer: tuple[object, ...]
-    glimpse: GlimpsedSituation | None = None
-
-
-@dataclass(slots=True, eq=False)
-class _Lane:
-    """Rows that look at the same parts of a state, answered together where those parts are known."""
-
-    getter: "Getter[list[int]]"
-    rows: list[_Row]
-    memo: Memo = field(default_factory=dict)
 
 
 class Seat:
@@ -201,15 +238,15 @@ class Seat:
         A situation with that step, ground, air and coat; its state does not matter.
     """
 
-    __slots__ = ("_frame", "_lanes", "_panel", "_rows", "_version")
+    __slots__ = ("_frame", "_panel", "_sitting", "_values", "_version")
 
     def __init__(self, panel: Panel, frame: Situation) -> None:
         """Take a seat; groups are looked up at the first question."""
         self._panel = panel
         self._frame = frame
         self._version = -1
-        self._rows: list[_Row] = []
-        self._lanes: list[_Lane] = []
+        self._values: dict[Read, object] = {}
+        self._sitting = _Sitting([], [])
 
     def ask(self, reading: Reading) -> list[Numbered]:
         """Return the numbered hits on a state, in the order of the cards."""
@@ -224,7 +261,7 @@ class Seat:
         if self._version != self._panel.version:
             self._sit_down()
         found: list[Numbered] = []
-        for lane in self._lanes:
+        for lane in self._sitting.lanes:
             key = lane.getter(reading.parts)
             answers = lane.memo.get(key)
             if answers is None:
@@ -262,7 +299,7 @@ class Seat:
         if self._version != self._panel.version:
             self._sit_down()
         found: list[Numbered] = []
-        for lane in self._lanes:
+        for lane in self._sitting.lanes:
             key = lane.getter(reading.parts)
             answers = lane.memo.get(key)
             if answers is None:
@@ -293,7 +330,7 @@ class Seat:
         if self._version != self._panel.version:
             self._sit_down()
         found: list[Numbered] = []
-        for row in self._rows:
+        for row in self._sitting.rows:
             unknown = [read for read in row.group.inner if read[1] not in known]
             if not unknown:
                 key = reading.key(row)
@@ -317,20 +354,12 @@ class Seat:
         return answers
 
     def _sit_down(self) -> None:
-        """Look up the groups and what they read of step, ground and air; put them into lanes."""
+        """Look up what is read of step, ground and air, and with it the rows and lanes."""
         self._version = self._panel.version
-        self._rows = []
-        lanes: dict[tuple[int, ...], list[_Row]] = {}
-        for group in self._panel.groups:
-            outer = tuple(self._outer(read) for read in group.outer)
-            memo = group.memos.setdefault(outer, {})
-            getter = itemgetter(*group.inner) if group.inner else _nothing
-            row = _Row(getter, memo, group, self._frame, outer)
-            self._rows.append(row)
-            lanes.setdefault(group.parts, []).append(row)
-        self._lanes = [
-            _Lane(itemgetter(*parts) if parts else _nothing, rows) for parts, rows in lanes.items()
-        ]
+        for read in self._panel.outer:
+            if read not in self._values:
+                self._values[read] = self._outer(read)
+        self._sitting = self._panel.sitting(self._frame, self._values)
 
     def _outer(self, read: Read) -> object:
         """Return what a read finds outside the state."""
