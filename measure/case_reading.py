@@ -11,6 +11,8 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+import case_wider_words as wider
+
 
 @dataclass(frozen=True, slots=True)
 class Words:
@@ -130,6 +132,7 @@ NEUTRAL = _plain(
     lift pulled pull pressed press covered cover covers sheet sheets block pad pads sponge wool steel
     wire fibre felt leather approximately roughly around nearly almost upto max maximum minimum least
     """
+    + wider.NEUTRAL
 )
 
 NEGATIONS = frozenset({"no", "not", "never", "without", "nor", "non"})

@@ -20,7 +20,7 @@ REMOVERS = frozenset(
     {"alcohol", "strong-solvent", "dichloromethane", "mild-remover", "caustic", "heat-gun", "card-scraper"}
 )
 BLEACHES = frozenset({"oxalic-acid", "peroxide-alkali", "chlorine"})
-WET_MARKS = frozenset({"light", "thorough", "hot", "flooding", "not rinsed", "wet", "spot"})
+WET_MARKS = frozenset({"light", "thorough", "hot", "flooding", "soaking", "not rinsed", "wet", "spot"})
 ABRASIVE_MARKS = frozenset(
     {"steel wool", "synthetic", "across grain", "wet", "dry", "to bare", "edges", "machine", "light"}
 )
@@ -237,7 +237,8 @@ def _stripping(raw: Raw, place: Place, notes: Notes) -> list[Step]:
             tool = "random-orbit" if machine else "hand-block"
             steps.append(Step(verb="sand", method=tool, grit=100, how=frozenset({"to bare"})))
         else:
-            steps.append(Step(verb="strip", what=remover, how=how, wait_after_h=1.0))
+            wool = frozenset(reading.tags) & {"steel wool"}
+            steps.append(Step(verb="strip", what=remover, how=how | wool, wait_after_h=1.0))
     rinsing = "rinse" in reading.tags and "not rinsed" not in reading.tags
     if rinsing:
         found = _exact_or_likely(

@@ -44,7 +44,7 @@ from refettle.domain.plan import Risk
 
 SCHEMA = "trade_cases"
 SCHEMA_VERSION = 1
-TABLES = ("case_words.py", "case_twin_words.py")
+TABLES = ("case_words.py", "case_twin_words.py", "case_wider_words.py")
 
 
 class WrongFileError(ValueError):

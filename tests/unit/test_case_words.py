@@ -93,7 +93,7 @@ USE_MARKS = frozenset(
     {
         "sun", "heat", "cold", "freezing", "damp", "wet-storm", "hot-dish", "standing-water", "plastic-cover",
         "stacked", "wrapped", "shut", "dark", "wall", "years", "hands", "freight", "children", "food",
-        "cleaning", "alcohol", "dry-air",
+        "cleaning", "alcohol", "dry-air", "loaded",
     }
 )  # fmt: skip
 
@@ -267,6 +267,13 @@ def test_steel_wool_carries_its_mark_and_its_grit():
     found = steps({"op": "rub", "what": "0000 steel wool, dry"})
     assert (found[0].verb, found[0].method, found[0].grit) == ("rub_out", "steel-wool", 600)
     assert found[0].how >= {"steel wool", "dry"}
+
+
+def test_a_stripping_worked_with_steel_wool_carries_its_mark_and_one_without_does_not():
+    worked = steps({"op": "strip", "what": "methylene chloride and steel wool, rinsed with water"})
+    assert ["steel wool" in step.how for step in worked] == [True, False]
+    spared = steps({"op": "strip", "what": "methylene chloride, no steel wool"})
+    assert not any("steel wool" in step.how for step in spared)
 
 
 def test_no_rinse_means_no_step():
