@@ -8,6 +8,7 @@ whose rules read nothing but the step and the films of the tail itself. The chea
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
+from operator import itemgetter
 
 from refettle.domain.plan import Hit
 from refettle.domain.state import AGED, Film, State, changed
@@ -46,6 +47,16 @@ class Tail:
     close: tuple[Offer, ...]
     ends: "_Ends"
     _faults: dict[int, tuple[Priced, ...]] = field(default_factory=dict)
+    _prices: dict[int, tuple[float, ...]] = field(default_factory=dict)
+
+    def prices(self, laid: int) -> tuple[float, ...]:
+        """Return, per zone, the price of those faults with nothing charged [money]."""
+        known = self._prices.get(laid)
+        if known is None:
+            priced = self.faults(laid)
+            known = tuple(sum([harm * risk for risk, harm in zone.values()]) for zone in priced)
+            self._prices[laid] = known
+        return known
 
     def faults(self, laid: int) -> tuple[Priced, ...]:
         """Return, per zone, the faults that none avoids: of all; with 1 laid of what goes over and use; with 2 of use."""
@@ -204,6 +215,7 @@ def _causes(bench: Bench, hits: Sequence[Hit]) -> Faults:
 
 _Way = tuple[float, Tail, int]
 """Work [money] of a tail from some stage on, the tail, and how much of it is laid by then."""
+_WORK = itemgetter(0)
 
 
 class _Rests:
@@ -220,23 +232,31 @@ class _Rests:
         Weight of faults [1].
     """
 
-    __slots__ = ("bases", "by_cause", "least")
+    __slots__ = ("_by_cause", "_kept", "bases", "least")
 
     def __init__(self, ways: Sequence[_Way], area: Sequence[float], risk: float) -> None:
         """Keep the ways that can be the cheapest."""
         self.least = float("inf")
         self.bases: list[float] = []
-        self.by_cause: dict[tuple[int, str], list[tuple[int, float, float]]] = {}
-        for work, tail, laid in sorted(ways, key=lambda way: way[0]):
+        self._kept: list[tuple[Tail, int]] = []
+        self._by_cause: dict[tuple[int, str], list[tuple[int, float, float]]] = {}
+        for work, tail, laid in sorted(ways, key=_WORK):
             if work > self.least:
                 break
-            faults = tail.faults(laid)
-            for zone, priced in enumerate(faults):
-                for cause, (whole, harm) in priced.items():
-                    self.by_cause.setdefault((zone, cause), []).append((len(self.bases), whole, harm))
-            price = sum(share * _price(priced) for share, priced in zip(area, faults, strict=True))
-            self.bases.append(work + risk * price)
-            self.least = min(self.least, self.bases[-1])
+            prices = tail.prices(laid)
+            base = work + risk * sum([share * price for share, price in zip(area, prices, strict=True)])
+            self.bases.append(base)
+            self._kept.append((tail, laid))
+            self.least = min(self.least, base)
+
+    def meeting(self, zone: int, cause: str) -> Sequence[tuple[int, float, float]]:
+        """Return the ways that meet a cause in a zone: number, hazard [1], harm [money]."""
+        if not self._by_cause:
+            for number, (tail, laid) in enumerate(self._kept):
+                for z, priced in enumerate(tail.faults(laid)):
+                    for name, (whole, harm) in priced.items():
+                        self._by_cause.setdefault((z, name), []).append((number, whole, harm))
+        return self._by_cause.get((zone, cause), ())
 
 
 @dataclass(slots=True, eq=False)
@@ -345,15 +365,10 @@ class Ahead:
         if known is None:
             cuts: dict[int, float] = {}
             for cause, chance in self.bench.charges[number]:
-                for way, whole, harm in rests.by_cause.get((zone, cause), ()):
+                for way, whole, harm in rests.meeting(zone, cause):
                     cuts[way] = cuts.get(way, 0.0) + harm * min(hazard(chance), whole)
             known = self._cut[key] = tuple(cuts.items())
         return known
-
-
-def _price(faults: Priced) -> float:
-    """Return the price of some faults, none charged yet [money]."""
-    return sum(harm * risk for risk, harm in faults.values())
 
 
 def _strongest(parts: Sequence[Faults]) -> Priced:
