@@ -10,6 +10,7 @@ that neither deep nesting nor a file that points into itself can hurt. Keys give
 from collections.abc import Iterator
 from dataclasses import dataclass
 from typing import TYPE_CHECKING, Any, Final
+from unicodedata import category
 
 from refettle.domain.finding import Finding, Where
 
@@ -252,6 +253,11 @@ def _events(text: str) -> Iterator[Any]:
     yield from _yaml("safe").parse(text)
 
 
+def _is_text(sign: str) -> bool:
+    """Return whether a character may stand in a file: letters, signs, any kind of blank."""
+    return sign.isprintable() or sign in "\t\r\ufeff" or category(sign) == "Zs"
+
+
 def _unreadable(text: str, file_name: str) -> Finding | None:
     """Return a finding for text that should not even be parsed."""
     if len(text) > LARGEST:
@@ -259,7 +265,14 @@ def _unreadable(text: str, file_name: str) -> Finding | None:
         return Finding(code="too-long", level="error", where=Where(file=file_name), what=what, do=do)
     for number, line in enumerate(text.split("\n"), start=1):
         where = Where(file=file_name, line=number)
-        odd = next((sign for sign in line if not (sign.isprintable() or sign in "\t\r\u00a0\ufeff")), None)
+        odd = next(
+            (
+                sign
+                for sign in line
+                if not (sign.isprintable() or sign in "\t\r\ufeff" or category(sign) == "Zs")
+            ),
+            None,
+        )
         if odd is not None:
             what = f"character U+{ord(odd):04X} is no text"
             return Finding(

@@ -3,6 +3,7 @@
 from refettle.domain.piece import Piece, Workshop
 from refettle.domain.piece_plan import Caution, GroupPlan
 from refettle.domain.step import Step
+from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.grouping import Group
 
@@ -10,10 +11,9 @@ FOLLOW = "Follow the label, its safety data sheet and local rules."
 _HEAVY_M2 = 5.0
 
 
-def _coat_cautions(know: Knowledge, workshop: Workshop, step: Step) -> list[tuple[str, str, str]]:
-    """Return the cautions of a coat."""
-    facts = know.film(step.what)
-    made = []
+def _trade_cautions(facts: FilmFacts) -> list[tuple[str, str, str]]:
+    """Return the caution of a hardener."""
+    made: list[tuple[str, str, str]] = []
     if facts.trade_only:
         made.append((
             f"trade-{facts.id}",
@@ -23,6 +23,13 @@ def _coat_cautions(know: Knowledge, workshop: Workshop, step: Step) -> list[tupl
             ),
             "common-practice",
         ))  # fmt: skip
+    return made
+
+
+def _coat_cautions(know: Knowledge, workshop: Workshop, step: Step) -> list[tuple[str, str, str]]:
+    """Return the cautions of a coat."""
+    facts = know.film(step.what)
+    made = _trade_cautions(facts)
     if facts.self_heats:
         made.append((
             "oily-rags",

@@ -176,21 +176,27 @@ def _put_in(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator
             f"let it dry out for a week {place}",
             _with(steps, at, Step(verb="wait", what="dry out", wait_after_h=168.0)),
         )
-        for cls in ("shellac-dewaxed", "shellac-primer", "oil-primer", "bonding-primer", "vinyl-sealer"):
-            facts = know.film(cls)
-            dry = wait_until(facts, facts.recoat_from_h, air, 110.0)
-            verb = "prime" if facts.opaque else "seal"
-            method = facts.methods[0]
-            for coats_n in (1, 2):
-                lay = Step(
-                    verb=verb, what=cls, method=method, coats=coats_n, wait_between_h=dry, wait_after_h=dry
-                )
-                many = "two coats of " if coats_n == 2 else ""
-                yield f"put {many}{facts.name} {place}", _with(steps, at, lay)
-                yield (
-                    f"scuff and put {many}{facts.name} {place}",
-                    _with(steps, at, scuff, lay),
-                )  # fmt: skip
+        yield from _barriers(bench, steps, at, scuff, place)
+
+
+def _barriers(bench: Bench, steps: tuple[Step, ...], at: int, scuff: Step, place: str) -> Iterator[Edit]:
+    """Yield sealers and primers put in before a place, with and without a scuff."""
+    know, air = bench.know, bench.workshop.air_likely
+    for cls in ("shellac-dewaxed", "shellac-primer", "oil-primer", "bonding-primer", "vinyl-sealer"):
+        facts = know.film(cls)
+        dry = wait_until(facts, facts.recoat_from_h, air, 110.0)
+        verb = "prime" if facts.opaque else "seal"
+        method = facts.methods[0]
+        for coats_n in (1, 2):
+            lay = Step(
+                verb=verb, what=cls, method=method, coats=coats_n, wait_between_h=dry, wait_after_h=dry
+            )
+            many = "two coats of " if coats_n == 2 else ""
+            yield f"put {many}{facts.name} {place}", _with(steps, at, lay)
+            yield (
+                f"scuff and put {many}{facts.name} {place}",
+                _with(steps, at, scuff, lay),
+            )  # fmt: skip
 
 
 def _waits(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:

@@ -4,8 +4,8 @@ from dataclasses import dataclass, replace
 
 from refettle.domain.finding import Finding, Where
 from refettle.domain.piece import Look, Piece, Surface, Workshop
-from refettle.domain.piece_plan import GroupPlan, PiecePlan, Worth
-from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
+from refettle.domain.piece_plan import GroupPlan, PiecePlan
+from refettle.domain.plan import Impossible, Route, TestAdvice
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash, relooked_bench
@@ -13,7 +13,7 @@ from refettle.planning.cost import AIMS, BALANCED, Aim
 from refettle.planning.offers import Menu
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import make_route
-from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search, setup_hours
+from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search
 from refettle.planning.start import lead_chance, start
 from refettle.services.buying import ZERO, to_buy
 from refettle.services.cautions import cautions_of
@@ -21,6 +21,7 @@ from refettle.services.days import lay_days
 from refettle.services.grouping import Group, group_surfaces
 from refettle.services.lines import first_screen
 from refettle.services.step_words import step_words
+from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
 _ASIDE = 250
@@ -321,15 +322,15 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     days, wrap_day, cured_day = lay_days(know, workshop, plans, words)
     buy = to_buy(know, workshop, plans)
     money = sum((b.money for b in buy), start=ZERO)
-    minutes = sum((p.route.minutes for p in plans if p.route is not None), start=_setup(know, plans))
+    minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
     lead = {p.name: _lead_of(know, piece, g) for p, g in zip(plans, groups, strict=True)}
     whole = PiecePlan(
         piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
-        groups=plans, risks=_risks(plans), tests=_tests(plans), buy=buy, money=money, minutes=minutes, days=days,
+        groups=plans, risks=risks_of(plans), tests=tests_of(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
         cautions=cautions_of(know, piece, workshop, plans, groups, lead),
         findings=tuple(f for p in plans if p.impossible is not None for f in p.impossible.findings),
-        assumed=(*piece.assumed, *workshop.assumed), worth=_worth(piece, money, minutes),
+        assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
         knowledge_version=know.version,
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
@@ -347,49 +348,6 @@ def _lead_of(know: Knowledge, piece: Piece, group: Group) -> float:
     """Return the chance of lead on a group [1]; 0 where nothing opaque is on it."""
     begin = start(know, piece, group.surface)
     return max(w.states[0].strength("lead") for w in begin.worlds)
-
-
-def _setup(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Range:
-    """Return set-up and clean-up, once per kind of work and material of the piece [min]."""
-    seen: dict[tuple[str, str], float] = {}
-    for plan in plans:
-        if plan.route is None:
-            continue
-        for cost in plan.route.steps:
-            key = (cost.step.verb, cost.step.what)
-            seen[key] = max(seen.get(key, 0.0), 60.0 * setup_hours(know, cost.step))
-    total = sum(seen.values())
-    return Range(low=0.7 * total, likely=total, high=1.5 * total)
-
-
-def _risks(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, Risk], ...]:
-    """Return the risks over all groups, likeliest first."""
-    rows = [(p.name, r) for p in plans if p.route is not None for r in p.route.risks if r.chance >= 0.03]
-    return tuple(sorted(rows, key=lambda row: (-row[1].chance, row[0], row[1].fault)))
-
-
-def _tests(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, TestAdvice], ...]:
-    """Return the tests over all groups, each once, safety first."""
-    rows: dict[str, tuple[str, TestAdvice]] = {}
-    for plan in plans:
-        for advice in plan.tests:
-            if advice.test not in rows or advice.gain > rows[advice.test][1].gain:
-                rows[advice.test] = (plan.name, advice)
-    return tuple(sorted(rows.values(), key=lambda row: (not row[1].needed, -row[1].gain)))
-
-
-def _worth(piece: Piece, money: Range, minutes: Range) -> Worth:
-    """Return what an hour brings, done as planned and left alone [money/h]."""
-    low, high, paid = piece.sells_low, piece.sells_high, piece.paid
-    per_hour = leave = None
-    if low is not None and high is not None and minutes.likely > 0:
-        cost = paid or 0.0
-        per_hour = Range(
-            low=(low - cost - money.high) / (minutes.high / 60.0),
-            likely=(0.5 * (low + high) - cost - money.likely) / (minutes.likely / 60.0),
-            high=(high - cost - money.low) / (minutes.low / 60.0),
-        )
-    return Worth(paid=paid, sells_low=low, sells_high=high, per_hour=per_hour, leave_per_hour=leave)
 
 
 def bench_of(know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface) -> Case:

@@ -1,0 +1,50 @@
+"""What the groups of a piece add up to: set-up, risks, tests, worth."""
+
+from refettle.domain.piece import Piece
+from refettle.domain.piece_plan import GroupPlan, Worth
+from refettle.domain.plan import Range, Risk, TestAdvice
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.search import setup_hours
+
+
+def setup_of(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Range:
+    """Return set-up and clean-up, once per kind of work and material of the piece [min]."""
+    seen: dict[tuple[str, str], float] = {}
+    for plan in plans:
+        if plan.route is None:
+            continue
+        for cost in plan.route.steps:
+            key = (cost.step.verb, cost.step.what)
+            seen[key] = max(seen.get(key, 0.0), 60.0 * setup_hours(know, cost.step))
+    total = sum(seen.values())
+    return Range(low=0.7 * total, likely=total, high=1.5 * total)
+
+
+def risks_of(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, Risk], ...]:
+    """Return the risks over all groups, likeliest first."""
+    rows = [(p.name, r) for p in plans if p.route is not None for r in p.route.risks if r.chance >= 0.03]
+    return tuple(sorted(rows, key=lambda row: (-row[1].chance, row[0], row[1].fault)))
+
+
+def tests_of(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, TestAdvice], ...]:
+    """Return the tests over all groups, each once, safety first."""
+    rows: dict[str, tuple[str, TestAdvice]] = {}
+    for plan in plans:
+        for advice in plan.tests:
+            if advice.test not in rows or advice.gain > rows[advice.test][1].gain:
+                rows[advice.test] = (plan.name, advice)
+    return tuple(sorted(rows.values(), key=lambda row: (not row[1].needed, -row[1].gain)))
+
+
+def worth_of(piece: Piece, money: Range, minutes: Range) -> Worth:
+    """Return what an hour brings, done as planned and left alone [money/h]."""
+    low, high, paid = piece.sells_low, piece.sells_high, piece.paid
+    per_hour = leave = None
+    if low is not None and high is not None and minutes.likely > 0:
+        cost = paid or 0.0
+        per_hour = Range(
+            low=(low - cost - money.high) / (minutes.high / 60.0),
+            likely=(0.5 * (low + high) - cost - money.likely) / (minutes.likely / 60.0),
+            high=(high - cost - money.low) / (minutes.low / 60.0),
+        )
+    return Worth(paid=paid, sells_low=low, sells_high=high, per_hour=per_hour, leave_per_hour=leave)
