@@ -1,7 +1,8 @@
 """
 The second word table: "what would have avoided it" as changes of steps and air.
 
-Frozen before the first score, like `case_words`; it knows no case. `DO` reads what is advised, `DONT`
+Frozen before the first score (742371a), and widened once by words alone (`case_wider_words`), like
+`case_words`; it knows no case. `DO` reads what is advised, `DONT`
 what stands after "no", "never", "instead of", "rather than". The changes themselves: `case_twins`.
 
 Changes
@@ -19,6 +20,7 @@ the grain; ``both-sides`` coat both faces.
 
 from collections.abc import Mapping
 
+import case_wider_words as wider
 from case_reading import words
 
 DO = words(
@@ -179,6 +181,7 @@ method:wipe = wipe on; wiped on; wipe on coats
 - = compatible; system; manufacturer; one system; same system; product; agent; surface; demand*; smell
 - = odour; worn areas; bare; worn; humidity; temperature; rh; dew point; blush; insides; inside
 """
+    + wider.DO
 )
 
 DONT = words(
@@ -243,6 +246,7 @@ method:spray = brush; brushing
 - = film; old finish; unknown; yellow; lift; react; soften; show; mix; stop; reach; bare; allow; exceed
 - = limits; over; topcoat
 """
+    + wider.DONT
 )
 
 ROLE_OF_DROP: Mapping[str, frozenset[str]] = {

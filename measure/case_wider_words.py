@@ -72,7 +72,7 @@ alcohol-wipe = rubbing alcohol; surgical spirit; meths; grain alcohol; wood alco
 alcohol-wipe = vodka; hand sanitizer; hand sanitiser; alcohol wipes; bioethanol; alcohol rag; tape remover
 acetone-wipe = nail polish remover; nail varnish remover
 vinegar-water = white vinegar; acid rinse; acid wash; acid water; mild acid; weak acid; acetic; diluted acid
-vinegar-water = vinegar rinse; acidic
+vinegar-water = vinegar rinse; acidic; oxalic*; oxalic acid; phosphoric acid; tartaric acid
 water-rinse = tap water; fresh water; running water; rain water; rainwater; demineralised water; cold water
 water-rinse = lukewarm water; lukewarm; bucket of water; soft water; pure water; deionised water
 water-rinse hot = boiling water; hot rinse; steam; steamer; steamed; steaming
@@ -130,7 +130,8 @@ air = odour absorber; ozonis*; charcoal bags
 - = patted dry; towelled dry; towel dried; wiped off; all over; everything; hinges; runners; wood dust
 - = sawdust; loose; flakes; loose flakes; black; brown; yellow; dirty; rag turned; came away; stays clean
 - = nooks; silicone oil; body oil; hand oil; sweat; skin oil; pencil; chalk; adhesive; glue; wax residue
-- = hand marks; insect*; droppings; urine; smell; odour; odor; acid; fume*; drawers; droppings removed
+- = hand marks; insect*; droppings; urine; smell; odour; odor; acid; fume*; drawers; droppings removed; sun
+- = sun dried; dried in the sun; abrasive*; synthetic; sanding; sanded; scuffed; patches; spots
 """
 
 REMOVERS = """
@@ -195,7 +196,8 @@ steel_wool = steel pads
 - = contractor; trade; specialist; stripping; shop; yard; factory; outdoors; outside; sun; shade; fume*
 - = gloves; respirator; dark; darkened; raised; grain; glue; joints; veneer; wood; bare; down; linseed
 - = primer; undercoat; lead; milk; enamel; latex; polyurethane; epoxy; stain; dye; finish; top; edges
-- = cleaning; cleaned up; drying; very; hours; again; coat; pass
+- = cleaning; cleaned up; drying; very; hours; again; coat; pass; oxalic; synthetic; remover sludge
+- = abrasive; sound; patches; peeling; flakes; nothing applied
 """
 
 BLEACHES = """
@@ -218,7 +220,7 @@ hot = boiling
 - = applications; application; coat; gloves; plastic; synthetic brush; nylon brush; water marks; iron; rust
 - = ink; tannin; dark; grey; gray; weathered; discolour*; discolor*; patch*; overnight; sun; sunlight
 - = until light; even; evened; colour; color; white; pale; whole; surface; top; sodium bicarbonate; percent
-- = per cent; full; strength
+- = per cent; full; strength; synthetic; patches; stripes; lines; flakes; sound
 """
 
 ABRASIVES = """
@@ -288,6 +290,7 @@ burnish = glassy; polished smooth; overheated; dull belt; worn disc; worn belt
 - = skip sanded; silky; until; uniform dullness; sheen; satin; gloss; shine; mirror; cured; first; second
 - = rub; rubbing; each; previous; oxide; raised fibres; fibres; fibers; nap; old; surface; finish; finished
 - = wood; sand; sandpaper; coat; repeated; grain direction; straight; long strokes; strokes
+- = synthetic abrasive; clogs; clogged often; clog; flakes; loose flakes; peeling; peeling areas
 """
 
 COATING = """
@@ -386,7 +389,8 @@ fisheye_additive = flow additive silicone; silicone drops
 - = water based; solvent based; waterborne; compatible; same; different; another; other; walnut; mahogany
 - = oak; cherry; ebony; maple; pine; colour; color; dye; tone; dark brown; ivory; off white; pastel; bright
 - = metallic; gold; silver; bronze; patina; distressed; antique; crackle; limed; liming; ceruse; glaze
-- = wax coat; paste
+- = wax coat; paste; blocking; stain blocking; odour blocking; block; vocabulary; nearest; class; closest
+- = kind; stand in; bubbles; wood's; movement; peeling; synthetic
 """
 
 EVENTS = """
@@ -630,7 +634,8 @@ draught = air stream; exhaust fan; extractor; air mover
 - = butcher; brewery; winery; stables; workshop use; lathe; turning; pleasant; comfortable; day one
 - = first day; first night; first winter; first summer; first use; first wash; first month*; first week*
 - = first year*; next summer; next winter; following; following winter; following summer; afterwards
-- = thereafter; since; since then; meanwhile; finally; soon; shortly
+- = thereafter; since; since then; meanwhile; finally; soon; shortly; movement; seasonal movement
+- = wood movement; bubbles; peeling; patches; sound; bumping; clogs
 """
 
 AIR_WORDS = """
@@ -657,7 +662,8 @@ hot humid = sultry; steaming; jungle; gulf; equatorial; hot and humid; subtropic
 hot humid = summer humidity; humid heat
 dry = parched; low humidity; dry air; dry room; dry winter air; dry heat; central heating; heated house
 dry = heated room; radiator*; wood stove; stove heat; mountain*; high altitude; dehumidif*; dry climate
-dry = heating season; dry winter; dry indoor air; bone dry; heating on; forced air
+dry = heating season; dry winter; dry indoor air; bone dry; heating on; forced air; stove; drier; drier air
+dry = wood heat; very dry; dryer air
 hot dry = hot dry; desert heat; kiln; arid summer
 cool humid = crypt; crawl space; cool damp; cold damp; damp cellar; damp basement; damp garage; damp shed
 cool humid = damp barn; stone cellar; cool and damp; cold and damp
@@ -682,6 +688,7 @@ draught = cross draught; extractor; exhaust; spray booth; booth; blower
 - = low light; dim; fairly; slightly; somewhat; moderately; reasonable; reasonably; high; low; higher; lower
 - = rising; rose; changing; varying; variable; fluctuat*; alternating; between seasons; daily; quiet; still
 - = still air; calm; no wind; sheltered; poor; poorly; stagnant; little air; stuffy; smell; fumes; clean
+- = conditioning; air conditioning; movement; drier than; better weather; stove off
 """
 
 CONDITIONS = """
@@ -702,7 +709,8 @@ did:strip = freshly stripped; chemically stripped; paint stripped; stripped bare
 did:strip = stripped with solvent; newly stripped; finish removed; old finish removed; recently stripped
 did:strip on:alkali:0.5 = dipped; tank stripped; tank dipped; stripped in a tank; dip tank
 did:strip on:alkali:0.5 = dipped and stripped; stripped by dipping; dip tank stripped; commercially dipped
-did:strip on:alkali:0.5 = vat stripped; vat dipped
+did:strip on:alkali:0.5 = vat stripped; vat dipped; stripped in a vat; stripping vat; vat; from the vat
+did:strip on:alkali:0.5 = from a vat; dipped in a vat
 did:strip on:alkali:0.7 = lye stripped; caustic tank; caustic bath; caustic soda; caustic stripped door
 did:strip on:alkali:0.7 = caustic dipped; lye dipped; stripped with lye; stripped with caustic
 did:strip on:alkali:0.7 = hot tank stripped; stripped with caustic soda
@@ -714,7 +722,7 @@ on:wax:0.9 = clear wax; wax finish; wax layer; liquid wax; wax over; dark wax; b
 on:wax:0.9 = paraffin; paraffin wax; wax paste
 on:wax:0.95 = heavy wax; thick wax; wax build up; wax built up; built up wax; wax layers; layers of wax
 on:wax:0.95 = caked wax; candle wax; wax drip*; wax residue; wax spill*; years of wax; many coats of wax
-on:wax:0.95 = wax rich; candle drip*; wax in pores; wax in crevices; wax in the pores
+on:wax:0.95 = wax rich; candle drip*; wax in pores; wax in crevices; wax in the pores; wax residues
 on:wax:0.7 = once waxed; formerly waxed; waxed before; waxed years ago; traces of wax; possibly waxed
 on:wax:0.7 = wax traces; waxed once; previously waxed; wax possible; regularly waxed; perhaps waxed
 on:wax:0.7 = may be waxed; sometimes waxed
@@ -725,7 +733,7 @@ on:polish:0.9 on:silicone:0.5 = polish build up; polish buildup; built up polish
 on:polish:0.9 on:silicone:0.5 = household polish; dusting spray; furniture spray; cream polish; oil polish
 on:polish:0.9 on:silicone:0.5 = orange oil; reviver; furniture cream; polish film; much polished
 on:polish:0.9 on:silicone:0.5 = heavily polished; often polished; polish in pores; polish on it
-on:polish:0.9 on:silicone:0.5 = furniture oil; polishing residue
+on:polish:0.9 on:silicone:0.5 = furniture oil; polishing residue; polish residues; polishing residues
 on:polish:0.9 on:silicone:0.8 = aerosol polish; spray polished; sprayed polish; spray wax
 on:polish:0.9 on:silicone:0.8 = spray furniture polish; silicone polish; silicone polished
 on:polish:0.9 on:silicone:0.8 = silicone furniture polish; aerosol furniture polish; dusting polish
@@ -798,7 +806,7 @@ on:remover-residue:0.5 = lacquer residue; some finish left; finish left; old fin
 on:remover-residue:0.5 = paint remains; paint in grain; paint in crevices; finish in grain; shellac residue
 on:remover-residue:0.5 = paint flecks; stripped badly; poorly stripped; badly stripped
 on:remover-residue:0.5 = incompletely stripped; not fully stripped; not completely stripped
-on:remover-residue:0.5 = old finish traces
+on:remover-residue:0.5 = old finish traces; remover; old remover; remover in pores
 on:alkali:0.9 = alkali residue; lye residue; caustic residue; high ph; ph high; soda residue
 on:alkali:0.9 = alkaline residue; soapy residue; white crystals; white deposit; white salts; salts
 on:alkali:0.9 = efflorescence; whitish bloom; caustic soda residue; ph 10; tsp residue; alkali left
@@ -810,6 +818,7 @@ on:alkali:0.6 = cleaned with lye; washing powder; cleaning residue; sugar soap; 
 on:alkali:0.6 = never neutralized; without neutralising; without neutralizing; no neutralising; dipped door*
 on:alkali:0.6 = stripped in caustic; ammonia fumed; fuming; un neutralised; unneutralised lye
 on:alkali:0.6 = lye not neutralised; lye not neutralized; caustic not neutralised; caustic not neutralized
+on:alkali:0.6 = cleaner residues; detergent residues; soap residues; degreaser residues; cleaning residues
 on:acid:0.9 = vinegar; lemon juice; rust remover; acid spill; citric acid; acetic acid; acid residue
 on:acid:0.9 = wood brightener; hydrochloric; muriatic; battery acid
 on:bleach-residue:0.9 = peroxide; hydrogen peroxide; bleach not rinsed; bleach crystals; chlorine bleach
@@ -916,7 +925,7 @@ in:musty:60 = scented; incense; smells strongly; strong smell; strong odour; str
 in:musty:60 = kerosene smell; diesel smell; cooking smell; fried smell; odorous; aftershave; cologne
 in:musty:60 = perfumed; perfume spill; fuel smell; oil smell; potpourri; lavender oil; essential oil*
 in:musty:60 = soap smell; garlic; spice smell; spices; fish smell; old cheese; solvent smell; paint smell
-in:musty:60 = varnish smell; closed chest smell; fabric softener
+in:musty:60 = varnish smell; closed chest smell; fabric softener; rancid; rancid oil; rancid smell
 in:knots:80 = knot hole*; gum pocket*; gummy wood; resin pocket*; pitch pocket*; resin streak*; resin bleed
 in:knots:80 = sap streak*; sap pockets; dead knots; live knots; loose knots; large knots; many knots
 in:knots:80 = resin canals; resin rich; turpentine wood; resin seep*; knots showing; bleeding knots
@@ -1342,7 +1351,9 @@ on:plasticiser:0.6 = sticky imprint; mat stuck; place mat stuck
 - = otherwise sound; generally sound; structurally; structurally sound; structure; repairable; needs; needed
 - = wanted; to be; will be; planned; expected; intended; meant; colour; color; shade; tone; hue; tint
 - = matching; match; contrast; contrasting; pattern; stripe*; spray can; sprayed; hand rubbed; rubbed
-- = brushed; rolled; wiped on; padded; applied
+- = brushed; rolled; wiped on; padded; applied; seeping; weeping; oozing; cleaner; cleaners; detergent; seam
+- = seams; joint; joints; dirt free
+on:remover-residue:0.6 = residues; solvent residues; stripper residues; remover residues
 """
 
 AGES = """
@@ -1403,121 +1414,691 @@ display = stand lamp; screen; skirting; baseboard; architrave; beam; beams; ceil
 display = chess board; chessboard; shelf bracket; finial
 """
 
+DO = """
+clean:alkaline-degreaser = remove the grease; cut the grease; grease off; alkaline cleaner; alkaline wash
+clean:alkaline-degreaser = washing soda; wash off grease; ammonia free degreaser; grease removed
+clean:alkaline-degreaser = strong cleaner; clean off grease; degrease thoroughly; degrease first
+clean:alkaline-degreaser = kitchen cleaner; remove all grease; proper degreasing; wash with tsp
+clean:alkaline-degreaser = trisodium phosphate
+clean:soap-water = detergent; mild soap; soapy water; proper cleaning; thorough cleaning; remove dirt
+clean:soap-water = remove grime; dirt off; grime off; scrub; scrubbing; wash with detergent; wash down
+clean:soap-water = wash the surface; clean the surface; hand grease off
+clean:naphtha = silicone off; remove contamination; contamination removed; clean with petroleum spirit
+clean:naphtha = petroleum spirit; petroleum ether; repeated naphtha washes; naphtha wash*; naphtha wipe
+clean:naphtha = solvent wipes; several solvent washes; silicone remover; wax and grease remover; wipe teak
+clean:naphtha = remove the silicone; wash with naphtha; wipe with naphtha
+clean:mineral-spirits = wax remover; de wax*; wax cleaned off; remove all the wax; clean off wax
+clean:mineral-spirits = strip the wax; clean off the wax; wax cleaned; polish off; remove the polish
+clean:mineral-spirits = wash off wax; wash with mineral spirits; wipe with mineral spirits
+clean:mineral-spirits = wipe with white spirit; turpentine; remove oil residue; remove furniture polish
+clean:mineral-spirits = old wax off; remove old wax; adhesive remover; residue cleaned off
+clean:mineral-spirits = clean off residue; remove all residue; get all wax off; get the wax off; free of wax
+clean:mineral-spirits = wax free surface
+clean:ammonia-water = wash with ammonia; ammonia and water
+clean:thinner-wipe = wipe with lacquer thinner; wipe with thinner; wipe oily wood with solvent
+clean:thinner-wipe = wipe oils off; thinner wipe; wipe down with acetone; wipe oily wood
+clean:thinner-wipe = solvent wipe before; acetone wash; wipe the wood with acetone; remove surface oils
+clean:thinner-wipe = remove the oils
+clean:alcohol-wipe = denatured alcohol; methylated spirit; wash with alcohol; clean with alcohol
+clean:alcohol-wipe = alcohol wash
+clean:mould-wash = kill the mold; mould wash; mold wash; mildew wash; remove the mildew; remove the mould
+clean:mould-wash = remove mold; peroxide wash; enzyme*; enzyme cleaner; kill spores; kill mold; treat mould
+clean:mould-wash = treat mildew; treat the mould; biocidal wash; borate; bleach solution; wash with bleach
+clean:mould-wash = clean off mould; clean off mildew
+clean:vacuum = dust removed; remove sanding dust; vacuum the pores; blow out pores; clean the pores
+clean:vacuum = dust out; blow dust; blow out; get the dust off; remove all dust; remove steel dust
+clean:vacuum = vacuum well; clean air; dust extraction; remove the swarf; wipe dust
+clean:vacuum = remove all steel wool dust; brush out pores; compressed air; wipe off dust
+clean:tack-cloth = tack off; wipe with tack cloth; damp cloth for dust; tack the surface
+rinse:strip = rinse off stripper; neutralise the stripper; wash the wood; wash with water after stripping
+rinse:strip = wash out residue; wash wax residue; wash stripper off; remove the stripper
+rinse:strip = remove stripper wax; thorough rinse; thorough rinsing; wash after stripping
+rinse:strip = wash the stripper off; wash down after stripping; several rinses; residue washed off
+rinse:strip = rinse residue; washing off; wash off residue; wash off the residue; washed off; flush out
+rinse:strip = mineral spirits wash after stripping; thinner wash; clean off stripper; clean stripper residue
+rinse:vinegar-water = neutralise with vinegar; vinegar rinse; neutralise with acid; vinegar wash; mild acid
+rinse:vinegar-water = neutralise the alkali; neutralise the lye; neutralise alkali; neutralise lye
+rinse:vinegar-water = neutralize the lye; weak acid; ph test; test ph; check ph; citric acid; ph neutral
+rinse:water-rinse = clear water; water wash; rinse with clean water; wash with water; rinse with plain water
+rinse:water-rinse = rinse off bleach; rinse the bleach; distilled water; repeated water rinses
+rinse:water-rinse = rinse off acid; rinse the acid; several rinses with water; rinse bleach thoroughly
+rinse:water-rinse = clean water; plenty of water
+scuff = dull the surface; dull the gloss; dull the finish; sand the surface; sand gloss; light scuff
+scuff = light sand; light abrasion; lightly sand; lightly sanded; sanded first; key first; key the surface
+scuff = key the old finish; key the gloss; sand glossy surface; mechanical key; provide key; tooth
+scuff = give tooth; proper key; scuff the old finish; scuff the surface; scuff first; sand before
+scuff = sand before coating; sand before painting; sand to dull; scuff up; proper sanding
+scuff = proper preparation; sanding lightly; abrade first; sand with 220; sand the old paint; sand the paint
+scuff = sand laminate; dull it
+key = sanding between coats; scuffing between coats; scuff each; abrade each coat
+key = sand lightly between coats; light sanding between coats; sand before recoating; sand after the window
+key = scuff before recoating; key the coats; denib; denib between coats; sand between each coat
+key = scuff sand between coats; abrade between; scuff before next coat; scuff sanding between coats
+key = sand after curing; rub down between coats
+bare = sand back to bare wood; strip to bare; strip to bare wood; strip to wood; remove the film
+bare = remove old film; remove all finish; remove the paint; remove old paint; remove all old finish
+bare = complete stripping; get down to bare wood; take it to bare wood; strip the old finish; remove flaking
+bare = scrape off; scrape loose; remove all loose; scrape off loose; remove the cracked finish
+bare = strip cracked film; strip the finish; strip the cracked finish; remove the old varnish
+bare = remove the crazed finish; remove old varnish; strip the old paint; back to bare wood
+bare = sand off the old; remove old lacquer; remove the old lacquer; take the old finish off
+bare = complete removal of finish; remove wax and finish; down to wood; take off finish; full removal
+grain = wet the wood; wet with water; dampen and sand; wet and resand; damp and sand; wet the grain
+grain = grain raised; raising the grain; sponge with water; wet it first; water and sand; raise grain first
+grain = grain raising; sand after wetting; sand after raising; raise first; wet sand the fuzz
+grain = cut off fibres; cut raised fibres
+finer = work up the grits; grit by grit; no grit skipped; finer sanding; remove scratches
+finer = sand out scratches; sand out swirls; better sanding; sand through each grit; sand through grits
+finer = sand further; sand the ends finer; sand to 180; sand to 240; sand to 320; each grit in turn
+finer = sand well; full sanding; sand thoroughly; remove planer marks; remove mill marks; remove mill glaze
+finer = all the grits; sand planer marks; sand evenly; even sanding; sand end grain to 400; sand out marks
+finer = sand through the grits; remove sanding scratches; sand end grain to 320; sand to finer
+finer = complete sanding; removing all scratches
+coarser = rougher; stop sanding at 150; stop sanding at 180; stop sanding at 120; sand to 120; sand to 150
+coarser = not past 150; no finer than 150; no finer than 180; coarser sanding; open the grain
+coarser = resand coarser; sand with 120; sand with 150; coarser finish; sand only to 150; sand only to 180
+coarser = sand only to 120; less sanding; open the pores
+grain-wise = sand with the grain; sand along the grain; sanding with the grain; last pass by hand
+grain-wise = finish by hand; sand by hand; final sanding by hand; hand sand with the grain
+grain-wise = final sanding with the grain
+wash-coat:shellac-dewaxed = shellac wash coat; thinned shellac; size end grain; glue size; thin sealer
+wash-coat:shellac-dewaxed = thin seal; thin seal coat; washcoat of shellac; wash coat of shellac
+wash-coat:shellac-dewaxed = wash coat first; thinned sealer; partial seal coat; seal before stain
+wash-coat:shellac-dewaxed = seal before staining; shellac before stain; preseal; thin dewaxed shellac
+wash-coat:shellac-dewaxed = sealer before stain; thin coat of shellac; control coat; size coat
+wash-coat:shellac-dewaxed = seal the end grain; thin wash coat
+wash-coat:oil-conditioner = pre conditioner; conditioning; stain conditioner; wood conditioner first
+wash-coat:oil-conditioner = condition the wood; conditioner first; pre stain sealer; stain controller
+wash-coat:oil-conditioner = blotch control; blotch controller
+seal:shellac-dewaxed = sealing coat; dewaxed shellac first; dewaxed shellac seal; dewaxed shellac seal coat
+seal:shellac-dewaxed = dewaxed shellac sealer; shellac barrier coat; coats of shellac; two coats of shellac
+seal:shellac-dewaxed = two coats of dewaxed shellac; coat of dewaxed shellac; isolating coat
+seal:shellac-dewaxed = seal with shellac; seal with dewaxed shellac; seal the wood; seal in; seal it
+seal:shellac-dewaxed = seal wood first; shellac seal coat first; seal off; seal the surface; seal the oil
+seal:shellac-dewaxed = seal the residue; wax free sealer; dewaxed sealer; seal the smell; seal the insides
+seal:shellac-dewaxed = seal inside; seal the silicone; seal contaminated; shellac as barrier
+seal:shellac-dewaxed = shellac as sealer; shellac sealer coat; seal the old finish; barrier of shellac
+seal:shellac-dewaxed = seal oily wood; seal coat of shellac; shellac in between; spray shellac
+seal:shellac-dewaxed = spit coats of shellac; shellac over; seal tannin; dewaxed shellac barrier; seal edges
+seal:shellac-dewaxed = seal the edges; seal the glue; seal the core; seal the filler; barrier layer
+tie:shellac-dewaxed = shellac between stain and finish; shellac between stain and topcoat; seal the glaze
+tie:shellac-dewaxed = seal colour coat; seal over stain; shellac over the stain; seal the colour
+tie:shellac-dewaxed = barrier between; barrier between stain and clear; shellac over dye; seal in the stain
+tie:shellac-dewaxed = lock the stain; lock in the stain; lock in dye; dewaxed shellac over
+tie:shellac-dewaxed = dewaxed shellac over stain; shellac over the oil; seal coat between; seal the pigment
+tie:shellac-dewaxed = dewaxed shellac over the stain; tie layer; seal between; shellac tie; seal over dye
+tie:shellac-dewaxed = seal over the dye; dewaxed shellac as tie coat; shellac between the two
+tie:shellac-dewaxed = dewaxed shellac in between
+put:vinyl-sealer = vinyl sealer first; vinyl washcoat; catalysed vinyl sealer; use a vinyl sealer
+put:vinyl-sealer = vinyl sealer under lacquer
+put:lacquer-sanding-sealer = lacquer sanding sealer; nitro sealer
+put:shellac-primer = stain blocking shellac primer; shellac stain blocker; pigmented shellac primer
+put:shellac-primer = shellac based blocker; shellac blocking primer; spot prime knots; prime knots
+put:shellac-primer = prime with shellac; shellac primer on knots; shellac primer first
+put:shellac-primer = shellac primer over knots; stain sealing primer; knot blocker; knotting compound
+put:shellac-primer = odour sealing primer; stain block primer; stain killer; stain sealer
+put:shellac-primer = tannin blocking primer; tannin blocker; tannin block primer; white shellac
+put:shellac-primer = white pigmented shellac; odor blocking primer; shellac based sealer; block tannin
+put:shellac-primer = block the tannin; block knots; block the knots; block bleed; block bleeding
+put:shellac-primer = pigmented shellac first; shellac primer coat; block stains; block stain; block smell
+put:shellac-primer = block odour; seal the stains; seal stains; shellac base primer
+put:shellac-primer = stain blocking primer first; two coats of stain blocker; shellac knotting
+put:shellac-primer = blocking coat; blocking shellac
+put:oil-primer = oil base primer; alkyd stain blocker; alkyd blocking primer; oil stain blocking primer
+put:oil-primer = solvent based stain blocker; solvent borne stain blocker; oil undercoat; alkyd undercoat
+put:oil-primer = oil based stain blocking primer; oil based primer first; oil primer first
+put:oil-primer = solvent based sealer
+put:bonding-primer = bond coat; bonding primer first; adhesion primer first; high adhesion primer
+put:bonding-primer = adhesive primer; gripping primer; bonding coat; bonding undercoat; prime first
+put:bonding-primer = primer first; prime laminate; right primer; laminate primer; etching primer
+put:bonding-primer = primer for laminate; primer for glossy; adhering primer; primer coat; good primer
+put:bonding-primer = stick primer; use primer; use a primer; prime the laminate; primer for slick surfaces
+put:bonding-primer = dedicated primer
+put:waterborne-primer = acrylic primer; acrylic undercoat; water based undercoat; waterborne undercoat
+put:waterborne-primer = latex primer
+put:oil-pore-filler = pore filling; fill pores first; grain filling; paste filler; fill grain; pore fill
+put:oil-pore-filler = filled pores; filling the grain; paste wood filler; fill the pores first
+put:oil-pore-filler = filling pores
+put:conversion-varnish = catalysed coating; post catalysed; catalysed; catalyzed finish; catalyzed lacquer
+put:conversion-varnish = cross linked finish; crosslinked; acid cured finish
+put:two-pack-polyurethane = two component polyurethane; two part clear; two pack clear; two component clear
+put:two-pack-polyurethane = two pack finish; two part finish; two component finish; isocyanate cured
+put:alkyd-varnish = oil based varnish film; long oil varnish; varnish instead; interior varnish
+put:alkyd-varnish = traditional varnish; table varnish; solvent varnish; exterior varnish; film of varnish
+put:alkyd-varnish = varnish film; bar top varnish; varnish coat; heat resistant varnish; wipe on varnish
+put:alkyd-varnish = varnish on top
+put:oil-polyurethane = oil based poly; wipe on polyurethane; polyurethane varnish; polyurethane topcoat
+put:oil-polyurethane = polyurethane instead; polyurethane coats; harder film; polyurethane on top; oil poly
+put:oil-polyurethane = floor finish; solvent polyurethane; tougher finish; tough film; more durable finish
+put:oil-polyurethane = durable film; polyurethane over; durable finish; a harder finish; harder finish
+put:oil-polyurethane = hard finish; wiping polyurethane; film finish; harder clear; harder varnish
+put:waterborne-polyurethane = water based poly; water poly; waterborne polyurethane over
+put:waterborne-polyurethane = waterborne urethane; water polyurethane; crosslinked waterborne
+put:waterborne-acrylic = acrylic topcoat; acrylic varnish; clear acrylic; acrylic finish; water borne clear
+put:waterborne-acrylic = clear waterborne; water based acrylic; water based lacquer; non yellowing clear
+put:waterborne-acrylic = clear acrylic topcoat; non ambering; waterborne clear coat; non yellowing topcoat
+put:waterborne-acrylic = waterborne clear instead; non yellowing waterborne; water based clear coat
+put:waterborne-acrylic = water based topcoat; waterborne over white; clear that does not yellow
+put:waterborne-acrylic = non ambering clear; colourless clear; acrylic over; acrylic lacquer
+put:waterborne-acrylic = acrylic clear coat
+put:nitro-lacquer = sprayed lacquer; lacquer instead; solvent lacquer; cellulose lacquer; spray lacquer
+put:acrylic-paint = acrylic instead; furniture enamel; hard drying paint; waterborne alkyd; alkyd emulsion
+put:acrylic-paint = water based enamel; waterborne cabinet paint; trim paint; hard trim paint
+put:acrylic-paint = urethane paint; harder enamel; cabinet coating; furniture grade paint
+put:acrylic-paint = non blocking paint; block resistant paint; hard wearing paint; hybrid enamel
+put:acrylic-paint = waterborne alkyd enamel; acrylic trim paint; acrylic urethane; self leveling enamel
+put:alkyd-enamel = solvent paint; solvent enamel; oil gloss; oil based enamel; alkyd gloss; oil trim paint
+put:alkyd-enamel = solvent based paint; gloss oil paint; alkyd trim paint
+put:gel-stain = gel stain instead; thick stain; heavy bodied stain; non penetrating stain; use gel stain
+put:water-dye = water based dye; dye instead; dye first; dye under; aqueous dye; powder dye; water stain
+put:water-dye = dye rather; aniline dye; soluble dye; penetrating dye
+put:solvent-dye = sprayed dye; dye in solvent; ngr stain; non grain raising stain; dye in alcohol
+put:solvent-dye = spirit dye; sprayed dye stain
+put:lacquer-toner = spray toner; sprayed colour; toned lacquer; coloured lacquer; colour in the finish
+put:lacquer-toner = colour in clear; tint the finish; tint the topcoat; tint the clear; tinted topcoat
+put:lacquer-toner = tinted finish; dye in finish; dye in clear; colour in the topcoat; shading; toners
+put:lacquer-toner = toner over; shading toner; spray toners; tinted shellac; tint in shellac; tinted varnish
+put:lacquer-toner = colour coat; toner coat; colour with toner
+put:oil-stain = pigmented stain; oil wiping stain; wiping stain instead; slow drying stain
+put:drying-oil = pure tung oil; raw oil; linseed; pure oil finish; boiled linseed oil; polymerised oil
+put:drying-oil = polymerized oil; tung
+put:oil-varnish-blend = wiping oil; oil and varnish; wipe on oil; oil varnish mix; hardening oil; oil blend
+put:oil-varnish-blend = oil instead; wiped oil; oil varnish blends
+put:paste-wax = wax instead; wax finish; paste wax; a coat of wax; wax over cured
+put:clear-over = protective clear; protective topcoat; clear over; seal with clear; seal the chalk paint
+put:clear-over = clear on top; clear top coat; protect with topcoat; protective coat; protect with varnish
+put:clear-over = topcoat the paint; finish with clear; protect the paint; clear over paint
+put:clear-over = sealed with clear; clear coat on top; clear coating over
+thin = thin film coats; thin even coats; thinner layers; thin passes; thin applications; thinner application
+thin = lean coats; lighter application; thin wet coats; lay thin; light coats only; apply thinly; apply thin
+thin = apply in thin coats; brush thin; brush out; well brushed out; thin out; spread thin; less thickness
+thin = total film thin; film thin; film thickness; several light coats; two thin coats; three thin coats
+thin = less build; thinner; thin first coat; many thin coats; less wet; lighter film; light spray coats
+thin = light mist; mist coat; mist first; mist coat first; dust coats; tack coat first; keep it thin
+thin = keep thin; low film build; dry mist coats; thin, even coats; lean; limit film; build limit
+thin = maximum film; less thick; moderate coats; medium coats; lighter spray; small amount
+wiped = wipe off all; wipe all excess; wipe off the excess; wipe excess; wiping excess; wipe off surplus
+wiped = wipe surplus; wiped clean; wiped dry; wipe stain clean; wipe it off; remove the excess
+wiped = wipe until dry; wipe back; wipe repeatedly; wipe off completely; wipe off promptly; wiping dry
+wiped = excess wiped; excess wiped off; excess removed; remove surplus; wipe all; wiping the excess
+wiped = buff off; buff dry; rub off; rub dry; rub off excess; wipe in time; wipe fully; wipe thoroughly
+wiped = wiped off; keep wiping; wipe off all excess; wipe bleeding; wipe bleed back; wipe pores
+wiped = complete wiping; wipe every half hour; wipe seeping; wipe away; mop up excess
+slow = add retarder; blush retarder; slow evaporating; slow reducer; drying retarder; longer open time
+slow = levelling additive; flow out additive; slow alcohol; slower evaporating; slow solvents
+slow = slower reducer; retarder in; open time extender; retarder added; slow flash; slow evaporating thinner
+slow = a little retarder; some retarder
+stirred = stir slowly and; stir well; gentle stirring; stir rather; mix gently; stir before use
+stirred = stir without
+between:usual = longer dry; dry overnight; overnight drying; dry time between; proper drying time
+between:usual = adequate drying; enough drying time; enough drying; full dry time; longer dry time
+between:usual = longer wait; more time; wait until dry; wait until fully dry; until fully dry
+between:usual = until dry hard; drying between; dry before recoating; time between coats; waiting longer
+between:usual = dry before topcoating; dry before coating; more time between coats; dry stain fully
+between:usual = stain dry; dry the stain; let stain dry; let the filler dry; let coats dry
+between:usual = let each coat dry fully; let each coat harden; allow to dry; allow full drying
+between:usual = allow drying time; wait for drying; drying thoroughly; dry through; through dry
+between:usual = full drying of each coat; let solvent escape; let solvents out; solvent escape
+between:usual = solvent release; let the first coat dry; longer flash; flash off; flash time; let flash off
+between:usual = let it flash; longer between coats; let primer dry; let the primer dry; let sealer dry
+between:usual = let glaze dry; thorough drying; sufficient drying; drying longer; dry long enough
+between:usual = let oil dry; adequate dry time; enough time; proper dry time; more dry time
+between:days = several days drying; two or three days; days between coats; a few days; extra drying days
+between:days = days before; some days; wait days; few more days; days to dry; days of drying time
+between:days = wait several days; days instead; days between; a couple of days
+between:window = recoat sooner or; stay within the window; inside the window; in the window
+between:window = recoat window kept; within the recoat window; recoat in the window; keep the recoat window
+between:window = recoat promptly; recoat inside; respect recoat window; recoat before
+between:window = inside the recoat window; recoat times; respect the recoat time; coat sooner; stated window
+between:window = the stated window; early recoat; timely recoat; recoat time; on schedule; quick recoat
+between:window = recoat within hours; right window; recoat within the window
+between:cure = full cure before recoating; cure before recoating; several weeks; cured first
+between:cure = wait for full cure; wait for cure; let old coat cure; weeks of drying; fully cured oil
+between:cure = weeks of curing; let the oil cure; wait a month; oil fully cured; let paint cure; oil cured
+between:cure = cured coat; weeks to cure; let it harden; let it harden fully; cured before; allow full cure
+between:cure = complete cure; cure between; cure the oil; long cure; weeks between; cured paint
+between:cure = fully cured first; oil to cure; weeks drying
+last:cure = wait a month before; cure before use; cured film; weeks before use; hard cure; longer hardening
+last:cure = let it cure before use; allow to cure; weeks of curing before; cure before closing
+last:cure = cure before stacking; cure before wrapping; cure before packing; month of cure
+last:cure = cure before loading; weeks before wrapping; cure before contact; hard before use
+last:cure = weeks before closing; longer curing; cured hard; longer drying before use; weeks before loading
+last:cure = weeks before washing; longer before use; weeks before stacking; longer wait before use
+last:cure = cure before service; cure before cleaning; weeks before wet; longer before wrapping; late use
+last:cure = gentle use; gentle use for a month; cure until hard; dried hard; hardening time; light use
+last:cure = no use; before packing; before loading; thumbnail test; nail test; fingernail test; print test
+last:cure = full hardness first; allow full hardness; curing; curing time; time to cure; time to harden
+last:cure = hardened film; hard enough; thirty day cure; month of curing; weeks to harden
+prep:dry = dry the wood first; dry out the wood; wood fully dry; let wood dry; let the wood dry out
+prep:dry = dry before coating wood; let the piece dry; fully dry wood; dried wood; dry after washing
+prep:dry = dry after stripping; dry after rinsing; let it dry out; dry after bleaching; drying out
+prep:dry = drying of the wood; dry timber; seasoned; seasoned wood; kiln dried; let it acclimatise
+prep:dry = bring into the room first; moisture below; check moisture; measure moisture; below 12
+prep:dry = below 15 percent moisture; dry out first; dry out fully; wood moisture; let dry after washing
+prep:dry = dry days after washing; wood to dry; days to dry after washing; let it dry after stripping
+prep:dry = dry the piece; thoroughly dry wood; dry the wood well
+air:dry = lower rh; rh below; humidity below; drier room; drier conditions; drier weather; dry spell
+air:dry = dry workshop; dry shop; wait for dry weather; wait for a dry day; low rh; inside drying
+air:dry = dry indoors; work indoors; work inside; finish indoors; control humidity; controlled humidity
+air:dry = wait for lower humidity; wait for better weather; humidity down; below 65; below 70; below 60
+air:dry = dry conditions indoors; air conditioned; air conditioned room; air conditioned shop; under cover
+air:dry = before evening; before dew; earlier in the day; stop before evening; warm dry air; dry indoor air
+air:dry = stable humidity; humidity controlled; dry indoor room
+air:warm = warmth; warmer air; warmer day; warmer conditions; warmed; warming; wait for warmer weather
+air:warm = warmer weather; heat the shop; heated shop; heated workshop; heating; heat
+air:warm = keep warm while drying; warm both; warm the piece; warm the wood; bring to room temperature
+air:warm = at room temperature; piece at room temperature; warmed material; warm up; warm the lacquer
+air:warm = warm the finish; above 10; above 12; above 16; above 20; minimum temperature; twenty degrees
+air:warm = right temperature; warmer shop; same temperature; warm surface; warm drying; steady temperature
+air:warm = steady warmth; stable temperature; even temperature; working temperature; heated space
+air:warm = normal room temperature; warm piece; proper temperature
+air:cool = cooler air; cooler day; cooler wood; below 25; below 30; falling temperature; temperature falling
+air:cool = cool wood; coat in falling temperature; finish in the evening; in the evening; cooling wood
+air:cool = coat in the cool; afternoon; cooler time; coat as temperature falls; evening
+air:cool = apply in falling temperature; cooler part of the day; room cool; while the wood cools
+air:cool = cooler conditions; as the temperature falls
+air:shade = in the shade; dry in shade; drying in shade; drying in the shade; work in the shade
+air:shade = work in shade; shaded; dry out of the sun; out of direct sun; away from direct sun
+air:shade = keep out of the sun; dry in the shade; shaded place; under a roof; out of direct sunlight
+air:shade = shady place; away from sunlight
+vent = air circulation; circulation; air movement; good ventilation; better ventilation; ventilate the room
+vent = ventilate the piece; airing out; air it; air the piece; gap to the wall; gap behind
+vent = distance from wall; dry room and air; fresh air; more air; stand off the wall; open doors
+vent = dry heated room; dry place with air; move the piece; moving air; air space behind
+vent = stand away from wall; air well; airing for weeks
+drop:wall = away from the outside wall; away from outside wall; not on an outside wall; clear of the wall
+drop:wall = off the outside wall
+drop:damp = dry storage; store dry; keep in a dry room; keep out of damp; out of the damp; dry basement
+drop:damp = moisture barrier; keep from damp; keep moisture out; protection from moisture
+drop:damp = protect from moisture; less moisture; dry room storage; fix the damp; keep humidity down
+drop:damp = dry stored; stable dry room; cure the damp; away from damp
+drop:sun = blinds; blind; shade the window; window film; uv filter; uv absorber; uv absorbers; uv blocking
+drop:sun = uv protection; out of sunlight; away from window; away from the window; keep from sun
+drop:sun = move from window; uv resistant; curtains or blinds; keep out of sunlight; keep away from sun
+drop:sun = indirect light; dim place; shading the window; out of strong light
+drop:heat = away from the radiator; away from stove; away from the stove; away from heater
+drop:heat = away from the heater; away from the heat; away from heat source; heat shield; deflector
+drop:heat = keep away from heat; insulate; insulating; insulation; away from the oven; distance from heat
+drop:heat = away from heat register; cover the radiator; move from the radiator; cool place; away from vent
+drop:heat = away from fireplace; heat protection
+drop:hot-dish = heat pads; heat protection mat; pot holders; pot holder; heatproof mats; heatproof mat
+drop:hot-dish = table pads; table pad; cork mats; insulated mat; pad under hot dishes; pads under hot dishes
+drop:hot-dish = thick mats; thick mat; tray; wooden board; board under; trivets under; under hot
+drop:standing-water = coaster under; drip tray; drip trays; wipe spills at once; mop up spills; wipe up
+drop:standing-water = wipe up water; wipe up at once; wipe dry at once; wipe water off; dry at once
+drop:standing-water = dry it off; wipe it dry; waterproof saucer; saucer under pot; plant saucer
+drop:standing-water = keep water away; keep it dry of; dry after use; tray under pots; wipe up spills
+drop:standing-water = no wet glasses; wipe spills quickly; glass coasters; waterproof tray
+drop:plastic-cover = felt feet; felt under feet; felt under; cork; cork pads; cotton cloth; wool pads
+drop:plastic-cover = fabric; fabric pads; cloth under; cotton mats; fabric mats; glass top; cloth between
+drop:plastic-cover = natural fibre; polyester film; silicone free pads; felt between; textile; cloth mats
+drop:plastic-cover = felt pad; felt bumpers; felt mats; cork feet; uncoated paper; felt only; cotton backed
+drop:plastic-cover = barrier under plastic; felt or cork; non staining; cork mat; woven mats
+drop:wrapped = blankets later; soft blankets only; paper first; tissue paper; acid free paper
+drop:wrapped = acid free tissue; paper between; wrap loosely; breathable wrap; loosely wrapped
+drop:wrapped = cotton sheets; loose covers; breathable cover; breathable wrapping; clean cotton sheet
+drop:wrapped = unwrap; loose paper; paper under the blanket; blanket later; cloth wrap; wrap later
+drop:wrapped = ship later; deliver later; late delivery; corner blocks; smooth paper
+drop:stacked = spacer; spacers between; separators; foam spacers; slip sheets; rack; racks; drying rack
+drop:stacked = racked; on edge; stand on edge; stand separately; separate pieces; with spacers; stickered
+drop:stacked = store apart; gap between; paper between pieces; stack later; air gaps between; keep apart
+drop:stacked = kept apart; separated; stacking later; hang up; keep faces apart; on racks
+drop:shut = keep doors open; keep drawers out; drawers left out; doors left open; leave open until
+drop:shut = leave the doors open; leave the drawers out; leave the lid open; lid open; keep open; kept open
+drop:shut = felt bumper; felt dots; wax the edges; wax on edges; wax contact; wax the contact faces; gaps
+drop:shut = more clearance; wax on the edges; wax on rubbing faces; bumper; keep apart while curing
+drop:shut = wax rubbing surfaces; plane edges; ease doors; spacers in doors; wax the meeting edges; talc
+drop:shut = paraffin wax on contact; felt bumpers on doors; leave doors ajar; ajar; propped open; prop open
+drop:shut = wax runners; close later; reassemble later; leave sash open; wax on meeting edges
+drop:shut = clearance in doors; wax the runners
+drop:freezing = frost free store; frost free storage; frost protected; keep above freezing; above freezing
+drop:freezing = frost free room; keep from frost; protect from frost
+drop:cold = warmer storage; warm up slowly; warm slowly; slow warming; gradual warming; warm room storage
+drop:cold = store warm; heated store; stable temperature in store; unwrap when warm; let it warm slowly
+drop:cold = keep in heated room; heated room
+drop:over-brushed = brush once; brush it once; leave it; leave alone; let it level; do not go back
+drop:over-brushed = few strokes; fewer brush strokes; fewer passes; lay on and leave; work fast
+drop:over-brushed = work quickly; work faster; quick work; faster work; smaller sections; work in sections
+drop:over-brushed = work small sections; keep wet edge; keeping a wet edge; maintain a wet edge
+drop:over-brushed = lay off once; tip off once; light tipping; long strokes; quick application; one stroke
+drop:over-brushed = let it flow; fewer strokes and; flow it on; minimal brushing; brush lightly
+drop:over-brushed = light brushing
+drop:dry-spray = closer; hold the gun closer; spray closer; lower pressure; lower air pressure
+drop:dry-spray = smaller needle; larger needle; larger nozzle; bigger nozzle; thin to spray
+drop:dry-spray = reduce for spraying; correct gun distance; right gun distance; gun distance; gun set up
+drop:dry-spray = gun setup; full wet coat; wet coats; wet coat; proper atomisation; thin the lacquer
+drop:dry-spray = lower viscosity; reduce viscosity; proper viscosity; correct viscosity; spray wetter
+drop:dry-spray = wetter; thin slightly; more material; wetter spray; wet passes; overlap; right pressure
+drop:dry-spray = thinned for spraying; thinning to spray
+drop:steel-wool = synthetic wool; nylon; nylon abrasive; nylon wool; bronze; brass brush; non woven
+drop:steel-wool = nonwoven pad; nonwoven; plastic abrasive; synthetic abrasive; synthetic abrasives
+drop:steel-wool = nylon scrub pad; plastic scrub pad; brass wool; stainless steel; nylon brush; grey pad
+drop:steel-wool = non metallic pads; white pad; abrasive pad instead; synthetic finishing pads
+drop:steel-wool = use synthetic; plastic or bronze; fine paper instead; synthetic nonwoven
+drop:steel-wool = plastic scouring pad; fibre pads; bristle brush; non metal
+drop:heavy = lighter hand; less paint; less oil; less stain; less on the brush; less on brush; drain drips
+drop:heavy = pick up drips; watch edges; less loaded brush; smaller quantity; load the brush less
+drop:heavy = less on vertical; work horizontally; lay flat; lay horizontal; lay it flat; lay panels flat
+drop:heavy = coat horizontal; horizontal; flat when coating; less product; less lacquer; less varnish
+drop:heavy = thinner spray; catch runs; tip off runs; brush out runs; faster gun; move faster
+drop:heavy = move the gun faster; gun speed; keep moving; less finish; less liquid
+thinned = thin the first coat; thin the finish; thin the paint; thin the varnish; thin slightly with
+thinned = cut with; thin to; thin the shellac; thin ten percent; thinned first coat; thinned coats
+thinned = thinned coat; thin with spirits; thinner shellac; lighter cut; thin it; thinned varnish; thin down
+thinned = dilute; thinning; thinning the first; one pound cut; two pound cut
+both-sides = coat the back; coat the underside; coat both; finish both sides; equal coats
+both-sides = same coats underneath; finish underside; finish the underside; finish the back
+both-sides = finish all sides; seal both sides; seal all sides; equal coats on both sides; coat all sides
+both-sides = all faces; all six sides; underside too; back as well; treat both sides; underside as well
+both-sides = balanced; balanced coats; same on both sides; balancing coat; seal the bottom
+both-sides = finish both faces; finish all faces; seal both faces; same on the back; coats on both sides
+both-sides = seal underside too
+fewer = fewer layers; less layers; less build up; limit coats; limited coats; keep coats few; two coats only
+fewer = fewer thick; not more than two coats; at most two coats; at most three coats; only one coat
+fewer = only two coats; just one coat; stop at two coats; fewer coats of oil; one thin coat
+more = one more coat; a second coat; a third coat; second primer coat; two coats of primer; third coat
+more = full film; sufficient film; thicker film; enough film; full build; another primer coat; further coats
+more = further coat; four coats; two more coats; more primer; additional coat; extra coats; sufficient coats
+more = sound film; more film; higher film; two or three coats; three or four coats; full coverage
+more = several coats; an extra coat; more layers; complete film; continuous film; extra coat on edges
+method:spray = spraying instead; spray application; sprayed coats; spray the first coat; spray first coat
+method:spray = spray finish; spray on; sprayed on; aerosol; spray it on; use spray; apply by spray
+method:spray = mist by spray; sprayed first coat
+method:brush = brushing; brush on; brush application; apply by brush; good brush; soft brush
+method:brush = natural bristle; natural bristle brush; brush coat; better brush; brush instead
+method:brush = brush the first coat; bristle brush for varnish
+method:wipe = wiping on; wipe on thin; apply by cloth; rag; wipe on application; apply with a cloth
+method:wipe = apply with cloth; rubbed on; pad on; padding; wiped coats; wiping application; with a rag
+- = use instead; instead; rather; prefer; preferably; ideally; best; better; proper; properly; correct
+- = correctly; right; good; careful; carefully; gentle; gently; simple; simply; usual; normal; usually
+- = always; often; sometimes; perhaps; possibly; probably; where possible; if possible; if needed
+- = if necessary; where needed; as needed; needed; necessary; before any coat; before coating
+- = before painting; before staining; before finishing; before any finish; before the topcoat
+- = before topcoating; before the first coat; after stripping; after sanding; after bleaching; after washing
+- = after each coat; afterwards; all over; everywhere; throughout; top; face; faces; back; underside; front
+- = sides; edge; corner; corners; moulding; end grain; grain; pore; surfaces; furniture; drawer; drawers
+- = door; doors; table; chair; chairs; chest; cabinet; tops; legs; arms; seat; cherry; maple; mahogany
+- = walnut; birch; beech; ash; elm; poplar; cedar; redwood; fir; spruce; softwood; hardwood; exotic; plywood
+- = laminate; foil; melamine; particleboard; chipboard; board; glue; filler; putty; sealer coat; color; tint
+- = white; light; medium; thick; stripper residue; trial; trial piece; try; try first; a trial; hidden spot
+- = inconspicuous; offcut; offcuts; scrap piece; sample board; sample boards; identify; identified; find out
+- = know; inspect; look; see; accept it; live with; leave as is; repair; mend; fix; reglue; glue down
+- = replaced; replace; maker; data sheet; recommended; recommended by; instructions; follow; following; per
+- = according; same maker; temperature and humidity; measured; meter; thermometer; hygrometer; minutes; hour
+- = month; year; time; times; first; second; last; next; once; twice; both; each; every; all; any; some
+- = more; few; very; fully; well; enough; again; only then; until; while; during; at least; about; or more
+- = or longer; roughly; approximately
+"""
+
+DONT = """
+air:shade = full sun; direct sunlight; strong sun; bright sun; drying in sun; sunny; sun on wet
+air:shade = sun on fresh; in direct sun; in full sun; under the sun; in sunlight; midday sun
+drop:heat = hot air; hair dryers; heat lamp; stove; oven; heaters; radiators; heat sources; high heat
+drop:heat = near a radiator; near the stove; near heat; hot places; heating vent; heat register; hot attic
+drop:heat = hot car; hot van; hot storage
+drop:cold = unheated storage; cold store; unheated room; unheated garage; cold garage; cold shed
+drop:cold = winter storage; cold place; cold van; cold temperatures
+drop:freezing = cold snap; freezing temperatures; below freezing
+air:dry = high humidity; high rh; humid air; humid days; humid weather; damp weather; damp days; damp day
+air:dry = rainy day; rainy days; rainy weather; damp conditions; above 65; above 70; above 80; dew
+air:dry = evening dew; fog; dampness; wet days; humid conditions; humid room; muggy; damp room
+air:dry = late in the day; late afternoon; evening
+air:warm = cold room drying; cold conditions; cold workshop; cold shop; cold surface; cold wood; cold piece
+air:warm = cold lacquer; cold material; cold weather; below 12; below 16; low temperatures; cold temperature
+air:warm = cold nights; under 10; under 15; chilled; cold night; cold garage coating; cold day; below 20
+air:cool = rising temperature; rising temperatures; warming wood; heat of day; midday heat; hot weather
+air:cool = hot room; hot conditions; hot surface; hot wood; morning sun; warm up; high heat drying; above 25
+air:cool = above 35; hot days; hot shop; hot afternoon
+drop:damp = damp storage; damp place; damp places; damp cellar; damp basement; condensing; high moisture
+drop:damp = steamy; humid storage; damp floor; damp garage; damp store
+drop:wet-storm = rain exposure; exterior; exterior use; outdoor; outdoor use; weathering; outdoor exposure
+drop:wall = outside walls; cold wall; cold outside wall; exterior wall; damp wall; close to the wall
+drop:wall = tight to the wall; flush to the wall
+drop:plastic-cover = plastic mats; vinyl mats; rubber feet; rubber mats; vinyl cloth; plastic cloth
+drop:plastic-cover = plastic sheet; plastic film; plastic wrap; vinyl tablecloth; rubber pads; place mats
+drop:plastic-cover = placemats; plasticised; soft plastic; soft vinyl; vinyl covers; plastic covers; pvc
+drop:plastic-cover = plastic contact; vinyl contact; rubber contact; rubber backed; plasticised mats
+drop:plastic-cover = silicone feet
+drop:stacked = pile; piling; things on it; objects on it; face to face; heavy objects; heavy things; weights
+drop:stacked = heavy lamps; lamps; books; loading; loads; face contact; leaning; clamping
+drop:wrapped = moving blankets; plastic wrapping; stretch film; packed; packing in plastic; film wrap
+drop:wrapped = tight wrapping; packing early; cling film; paper; packaging; shrink film; cardboard
+drop:shut = closing doors; closing drawers; doors shut; drawers shut; refitting drawers; close the doors
+drop:shut = tight doors; hanging doors; closing the lid; pushing drawers in; sealing up; fitting drawers
+drop:shut = contact between faces
+drop:hot-dish = hot pans; hot pots; hot mugs; hot drinks; hot objects; hot items; hot coffee; hot casseroles
+drop:hot-dish = hot serving dishes; hot plate; pizza boxes; pizza box; hot food; laptops; hot laptop
+drop:hot-dish = hot iron
+drop:standing-water = wet glass; spill; water left; standing wet; wet things; plant pots; vases
+drop:standing-water = puddled water; wet cloths; wet plant pots; flower pots; wet coats; water standing
+drop:standing-water = drips; wet pots; ice
+drop:water = soaking; wetting; water based cleaner; water cleaning; much water; too much water; wet cloth
+drop:water = damp cleaning; hosing; hose; pressure washing; water rinse; wet scrubbing; wet sponge
+drop:water = flooding with water; washing; water near; wet wipe; soaking with water; drenching; aqueous
+drop:water = steaming; steam cleaning; water rinses; plain water
+drop:steel-wool = steel brush; wire brush; steel fibres; steel pads; steel scrapers; iron tools
+drop:steel-wool = steel wool pads; wire brushes; iron dust; ferrous
+drop:shaken = shaking the can; vigorous stirring; whisking; stir hard; hard stirring; fast stirring
+drop:shaken = vigorous shaking; beating; frothing
+drop:over-brushed = overbrush*; brushing over; going back; go back; touching up; touch up; back brush*
+drop:over-brushed = brush out again; brushing again; rework; reworking; rework*; fuss*; fiddl*
+drop:over-brushed = brush too much; too many strokes; repeated strokes; back and forth; re brush*; work it
+drop:over-brushed = over working; go over; going over; brush half dry; repeated brushing; rolling over again
+drop:heavy = heavy coat; thick coat; thick film; thick layers; one thick coat; heavy application
+drop:heavy = thick application; heavy layers; too much finish; too much paint; too much product; overload*
+drop:heavy = thick layer; heavy build; thick build; one heavy coat; over apply; over application
+drop:heavy = soaking wet coat; puddling; too thick; too heavy; saturat*; heavy spray; thick first coat
+drop:heavy = overloading; thick glaze; thick paint; wet heavy coats; heavy brush load
+drop:not-wiped = excess oil; excess stain; unwiped oil; unwiped stain; surplus; pools of oil; wet patches
+drop:not-wiped = leaving excess; left to dry on; surplus oil; excess left; stain left on
+wiped = leave it wet; leave wet oil; leave stain on; leave surplus; leave puddles; leave excess oil
+wiped = leave excess stain; leave a film; leave pools; leave oil standing; leave thick; leave stain standing
+one = extra; extra layers; additional coats; repeated coats; repeat coats; second stain coat
+one = repeat the stain; second coat of stain; another coat of stain
+fewer = many layers; more layers; heavy buildup; thick buildup; many coats of; build up; too many layers
+fewer = excessive film; excessive build
+drop:stain = pigmented stain; stain under; staining the pine; liquid stain; thin stain; penetrating stain
+drop:stain = colour stain; stain alone; stain over
+drop:dye = dyes; water dye; alcohol dye; dye stain
+drop:wax = waxes; paste wax first; wax under; wax below; polishes; furniture polish; beeswax; wax coat
+drop:wax = polishing; spray polish; oil polish; wax over fresh; silicone polishes; wax finish
+drop:oil = oiling; linseed oil; danish oil; teak oil; boiled linseed; drying oil; tung oil; pure oil
+drop:oil = oil under; boiled linseed oil; olive oil; lemon oil; raw oil; vegetable oil; mineral oil; oil on
+drop:caustic = caustic soda; caustic dip; lye bath; dip tank; dip tanks; hot tank; dip stripping; soda
+drop:caustic = alkaline cleaner; alkaline cleaners; strong alkali; caustic stripper; lye stripper
+drop:caustic = washing soda; oven cleaner; alkaline; strong soda; hot caustic; ammonia wash; tank dipping
+drop:caustic = alkaline removers
+drop:bleach = chlorine bleach; peroxide; household bleach; two part bleach; hypochlorite
+drop:sand = hard sanding; orbital sander; over sand*; dry sanding; deep sanding; heavy sanding
+drop:sand = sanding through; sand hard; cut through; sand edges; sanding edges; aggressive abrasives
+drop:sand = sand veneer; sanding veneer; random orbit; rotary; abrasive*
+drop:strip = chemical stripping; full strip; removing the old finish
+grain-wise = cross sanding; swirling; sand across; across grain; circles; orbital swirls; circular sanding
+grain-wise = circular motion; cross grain sanding; cross grain scratches; against the grain; diagonal*
+coarser = over smooth; beyond 150; past 180; past 150; finer than 150; above 180; above 220; polished wood
+coarser = sanding too fine; to 400; 320; fine grits; too smooth; over sanded; burnishing; polish the surface
+coarser = sand finer; polishing the wood
+finer = coarse grits; coarse paper; skip a grit; skip grit; jump grits; jumping grits; coarse scratches
+finer = coarse sanding; coarse abrasive; grit jumps; skipped grits; too coarse; only coarse; scratch*
+drop:polyurethane = oil based poly; oil poly; oil based clear; oil based clears; oil based varnish
+drop:polyurethane = solvent polyurethane; alkyd varnish; yellowing finish; yellowing clear; amber finish
+drop:polyurethane = oil clear; yellowing varnish; oil based coats; solvent borne clear; ambering finish
+drop:polyurethane = oil based topcoat
+drop:lacquer = lacquers; strong solvents; strong solvent; hot lacquer; spray lacquer; lacquer thinner
+drop:lacquer = solvent based lacquer; lacquer topcoat; lacquer over; cellulose lacquer; hot solvent
+drop:lacquer = lacquer coats
+drop:shellac = waxy; shellac over; shellac on table; shellac on tables; shellac top; shellac topcoat
+drop:shellac = shellac with wax; shellac finish; old shellac; stale shellac
+drop:latex = house paint; latex wall paint; vinyl paint; emulsion paint; soft latex; soft paint
+drop:latex = latex enamel; latex on shelves
+drop:waterborne = waterborne clear; water based clear; waterborne polyurethane; water based polyurethane
+drop:waterborne = waterborne topcoat; waterborne finishes; water based finishes; water based coat
+drop:waterborne = water based topcoat; waterborne primer; water based coats; waterborne first
+drop:waterborne = waterborne directly; waterborne coats; water based primer; water based products
+drop:waterborne = water based poly; aqueous coat
+drop:chalk = bare chalk paint; unsealed chalk paint; chalky paint; mineral paint; chalk type paint
+drop:sealer = lacquer sealer; stearate sealer; soft sealer; thick sealer; stearate; stearates
+drop:sealer = stearated sanding sealer; heavy sealer; sanding sealers; soft sanding sealer
+clean:mould-wash = mold; over mould; over mold; over mildew; live mould; paint over mould; paint over mildew
+clean:mould-wash = coat over mould; over live mildew
+clean:alkaline-degreaser = greasy; over dirty; paint over grease; over greasy; kitchen grease
+clean:alkaline-degreaser = greasy surfaces; over kitchen grease; paint over dirt; unwashed; uncleaned
+clean:alkaline-degreaser = uncleaned surface
+clean:naphtha = contaminated; over contamination; silicones; silicone contamination; over silicones
+clean:naphtha = over polish; silicone spray; over silicone polish
+clean:mineral-spirits = over wax; over waxed; over old wax; waxed surface; paint over wax; wax residue
+clean:mineral-spirits = coat over wax; over residue; residue
+scuff = glossy; glossy surface; over glossy; unkeyed; unscuffed gloss; shiny; over a glossy; coat gloss
+scuff = over slick; over hard gloss; shiny surface; gloss paint; paint over gloss; slick surface
+scuff = unsanded surface; glossy finish
+between:usual = over soft; over uncured; hurried; hurrying; hurry recoat; recoat early; recoat too soon
+between:usual = recoat wet; rushing; over tacky; tacky; over undried; over wet stain; wet stain
+between:usual = undried stain; coat over wet; early recoat; damp stain; over damp stain; trapping solvent
+between:usual = trapped solvent; over fresh; still wet; not dry; undry; too quickly; next day; the same day
+between:usual = same day; topcoat too soon; coat too soon; trapped
+last:cure = early wrapping; early closing; early stacking; early loading; early contact; uncured film
+last:cure = wrap early; close early; stack early; load early; soft film; uncured finish; using it early
+last:cure = before hard; before it is hard; early packing; heavy use early; use before; wash early
+last:cure = fresh finish; fresh film; before full cure; fresh paint; new finish; wet early
+prep:dry = over wet wood; moist wood; wood wet; damp timber; wet timber; unseasoned wood; undried wood
+prep:dry = green timber; not dry wood; wood not dry; damp surface; wet surface; wood still damp; still damp
+prep:dry = moisture in wood; damp substrate; wood above 15
+method:brush = rolling; roller; spray gun; sprays; sprayed; foam roller
+method:spray = brushed; brush on; foam brush; brush coat; wiping lacquer; brush application
+method:spray = brushing lacquer
+- = leave; let; put; apply; paint over; coat over; go; start; begin; try; cover; mean; need; trust; assume
+- = guess; hope; expect; paints; product; products; surface; surfaces; wood; veneer; pine; teak; mahogany
+- = edge; edges; top; tops; colour; white; clear; clears; primer; more; much; too; very; long; short
+- = directly; direct; alone; only; straight; first; second; over it; without; label; limit; hours; days
+- = weeks; time; air; room; place; one; two; once; again; further; all; same; risk; problem; chance; damage
+- = harm; yellowing; peeling; bleed; ring; mark; marks; stickiness; cracks; crack
+"""
+
 NEUTRAL = """
-above absolutely absorb absorbed absorbs acacia accept acceptable accepted accidentally across actual
-actually additionally adhere adhered adheres advice afterward afterwards against ago ahead aim aired airing
-alder alike allegedly allow allowed allowing allows along already although always am amateur amber among
-amongst amount amounts ancient angle annually answer anybody anyone anyway anywhere apart apartment
-apparently appear apple apprentice appropriate april architrave arm armchair armchairs armoire armrest
-armrests arms arris ash aside ask asked asks assemble assembled assembling attach attached attaching attempt
-attempted attempting attempts attic august aunt autumn available average backrest backs backward badly
-balustrade bamboo banding banister bannister barely barn baseboard basement basic basically basswood
-bathroom bead beading beam beams became because become becomes becoming bedpost bedroom bedside bedstead
-bedtime beech beforehand began beginner begins begun behind beige believe believed believes below benches
-bend beneath bent beside besides bevel beyond bigger biggest birch biscuit biscuits bit bits blade blades
-blend blended blending blockboard blow blown blunt bolt bolted bolts bond bonded bookcase bookcases
-bookshelf bookshelves booth bottle bottles bought bowl boxwood boy boys bracket brackets brads brighter
-bring bringing brings briskly bristle bristles broadly bronze brother brushing bucket buckets buffet build
-building builds built bullnose bunk bureau burgundy burlap buy buyer buying buys cabinetmaker cabinetry call
-called calls came cane canopy cans capital cardboard carelessly carpenter carries carry carrying cart carve
-casework casing caster casters castor castors catch caul cauls cause caused cedar ceiling cellar celsius
-cent centimetre centimetres century certain certainly chamfer chapel charcoal cheesecloth cherry chestnut
-chief chiefly chiffonier chill chilled chipboard chisel choose chooses chose chosen church circular city
-clamp clamped clamping clamps classic cleanly clearly clock closely closet coast column columns come comes
-coming commission commode common complex complicated compressor condo conservator conservatory considerably
-constantly contemporary continually continuously contractor cook cooked cooled cooling copper corbel cornice
-correct cot cottage cotton couch counter countertop country couple cousin cradle craft credenza crest crib
+above abrasive abrasives absolutely absorb absorbed absorbs acacia accept acceptable accepted accidentally
+acetone acid across acrylic actual actually additionally additive additives adhere adhered adheres adhesive
+adhesives advice afterward afterwards against ago ahead aim aired airing alcohol alder alike alkali alkyd
+allegedly allow allowed allowing allows along already although always am amateur amber ammonia among amongst
+amount amounts ancient angle annually answer anybody anyone anyway anywhere apart apartment apparently
+appear apple apprentice appropriate april architrave arm armchair armchairs armoire armrest armrests arms
+arris ash aside ask asked asks assemble assembled assembling attach attached attaching attempt attempted
+attempting attempts attic august aunt autumn available average backrest backs backward badly balustrade
+bamboo banding banister bannister barely barn baseboard basement basic basically basswood bathroom bead
+beading beam beams became because become becomes becoming bedpost bedroom bedside bedstead bedtime beech
+beforehand began beginner begins begun behind beige believe believed believes below benches bend beneath
+bent beside besides bevel beyond bigger biggest binder birch biscuit biscuits bit bits blade blades blanket
+blankets bleaching blend blended blending blockboard blocking blow blown blunt bolt bolted bolts bond bonded
+bookcase bookcases bookshelf bookshelves booth bottle bottles bought bowl boxwood boy boys bracket brackets
+brads brass brighter bring bringing brings briskly bristle bristles broadly bronze brother brushing bubble
+bubbles bubbly bucket buckets buffet buffing build building builds built bullnose bunk bureau burgundy
+burlap buy buyer buying buys cabinetmaker cabinetry call called calls came cane canopy cans canvas capital
+cardboard carelessly carpenter carries carry carrying cart carve casework casing caster casters castor
+castors catalyst catch caul cauls cause caused cedar ceiling cellar cellulose celsius cent centimetre
+centimetres century ceramic certain certainly chalk chamfer chapel charcoal cheesecloth cherry chestnut
+chief chiefly chiffonier chill chilled chipboard chips chisel choose chooses chose chosen church circular
+citrus city clamp clamped clamping clamps class classes classic cleaner cleaners cleanly clearly clock clog
+clogged clogs closely closest closet coast cold column columns come comes coming commission commode common
+complex complicated compressor conditioning condo conservator conservatory considerably constantly
+contemporary continually continuously contractor cook cooked cooled cooling copper corbel cornice correct
+cot cottage cotton couch counter countertop country couple cousin cradle craft creams credenza crest crib
 crooked crossbanding crossbar crosspiece crown cup cupful current currently curved custom cypress dab dabbed
-dabbing dado daily darker dash daub daughter dawn dealer decade decades december decent decide decided
-decides deck decorator deeply defect defects definitely degree degrees deliberately deliver depth design
-desks detach detached difficult dilute dip dipped dipping dips disassemble disassembled dismantle dismantled
-display displayed dissolve dissolved dissolves distance doorframe doorway double dovetail dovetails dowel
-dowels downstairs dozen dozens drill drilled drilling drink drinking drop dropped drops dull during dusk
-dust dusted dusting earlier early easel east eastern easy eat eating eats ebony effect effects effort
-eighteen eighth eighty either eleven elm elsewhere emptied empty ending entirely entry equal escutcheon
-especially essential essentially evaporate evaporated evaporates eventually everybody everyone everywhere
-evidently exactly example examples excellent except expect expected expects experience expose exposed
-exposing factory fahrenheit faint fair fairly fall false fan fans farm fasten fastened fastening father
-fault faults february feel feels fence fewer fiberboard fibreboard fifteen fifth fifty file filed fill
-filled filling filter filters find finding finds finial finishing fir fireplace firm firmly firstly fix
-fixed fixing flannel flap flatten flattened flexible flip flipped floorboard floorboards floors flush
-flushed foil fold folded follow followed following follows footstool form formerly forms forth fortunately
-forty forward found fourteen fourth foyer fragment fragments frequently freshly fretwork friday friend
-friends future gallon gallons garden gate general generally generously gentleman gets getting girl girls
-gives giving glide glides gloves glue glued gluing goal goggles going gold golden gone gotten gradually gram
-grams grandfather grandmother grandparents great greatly grille grip groove grooves group groups guest
-guests gun guns habit hall hallway halves handle handles handling handrail handsome hanging hangs happen
-happened happens hardboard hardening hardly hardwood hardwoods hasp hastily having headrest heat heated
-heating heavily height held help helped helps hence herself hickory higher highly him himself hinge hobbyist
-hold holding holds hollow holly honey hook hooked hope hoped hopefully hopes hose hosed hoses hotel hourly
-however huge hundred hurriedly husband hutch idea important impossible inch inches included including
-incomplete incorrect indirectly individual individually inland inlay inlays inn instant instantly instead
-instruction intend intended intends intentionally invert inverted iroko island issue issues item items
-itself ivory jamb january jar jars join joined joiner jointly july june keep keeping keeps key keyhole keys
-kilo kilos kind kinds kitchen knew knife knives knob know knowledge known knows labelled ladder ladderback
-lady laminate laminated landing landlord larch largely larger largest lastly latch late lately latest lathe
-lattice laying lays lead leads leaf lean leaned leaning leave leaves leaving lectern led length lets letting
-leveled levelled liberally library lid lids lifting lighter lightly like liked likely likes likewise lime
-linden linen lint lip list liter liters litre litres live lived living load lobby location lock locks loft
-longest looking loosely lots louver louvers louvre louvres lovely lower lowered lowering lumber lunchtime
-mahogany main mainly major makes making man manage managed mansion mantel mantelpiece maple march marked
-marking maroon marquetry mask masked masking match matched matches matching matter maybe me mean means meant
-meanwhile measure measured measuring medallion meet meets melamine mend mended mending meranti merely met
-meter meters metre metres micron microns midday mil mildly millimetre millimetres mils mine minor minus
-miter mitre mixing moderately modern moment moments monday monthly mortise mostly mother mount mountain
-mounting move moves moving museum muslin mutually nail nailed nails name named narrowly navy near nearby
-neatly necessary need needing needs neighbor neighbour neither newel newer newest newly newspaper newspapers
-nice nightly nightstand ninety ninth nobody noon north northern nosing noticeably november nowadays nowhere
-nozzle numbers nursery oak object objects obviously occasionally october offcut offcuts offer offered office
-often older oldest olive olivewood opposite optional orange order orders organ originally others otherwise
-ottoman ounce ounces oval overhead owned owns pack padauk paid pail painter pair pairs paneling panelling
-pantyhose parents parquetry partially particleboard particular particularly past patiently patio pattern
-patterns pay pear pecan pedestal penetrate penetrated penetrates percent perfect perfectly perhaps period
-periodically periods permanently pew pews piano pieces pilaster pine pink pins pint pints plan planned
-planning plans plastic plate plates play plenty plinth plum plus pointed polisher poor poorly poplar portion
-portions possible possibly post posts pound pounds pour poured practically practice precisely prefer
-preferred prefers present pressing pressure presumably pretty previously primary principal probably problem
+dabbing dado daily danish darker dash daub daughter dawn daylight dealer debris decade decades december
+decent decide decided decides deck decorator deeply defect defects definitely degree degrees deliberately
+deliver dents depth design desks detach detached difficult dilute dip dipped dipping dips dirt disassemble
+disassembled dismantle dismantled display displayed dissolve dissolved dissolves distance doorframe doorway
+double dovetail dovetails dowel dowels downstairs dozen dozens drier drill drilled drilling drink drinking
+drips drop dropped drops dryer dull during dusk dust dusted dusting dyes earlier early easel east eastern
+easy eat eating eats ebony effect effects effort eighteen eighth eighty either eleven elm elsewhere emptied
+empty emulsion enamel ending entirely entry epoxy equal escutcheon especially essential essentially
+evaporate evaporated evaporates eventually everybody everyone everywhere evidently exactly example examples
+excellent except expect expected expects experience expose exposed exposing factory fahrenheit faint fair
+fairly fall false fan fans farm fasten fastened fastening father fault faults february feel feels fence
+fewer fiberboard fibreboard fifteen fifth fifty file filed fill filled filler fillers filling filter filters
+find finding finds finial finishing fir fireplace firm firmly firstly fix fixed fixing flake flakes flannel
+flap flatten flattened flexible flip flipped floorboard floorboards floors flush flushed foam foamed foil
+fold folded follow followed following follows footstool form formerly forms forth fortunately forty forward
+found fourteen fourth foyer fragment fragments frequently freshly fretwork friday friend friends future
+gallon gallons garden gate gel gels general generally generously gentleman gets getting girl girls gives
+giving glide glides gloves glue glued glues gluing goal goggles going gold golden gone gotten gradually gram
+grams grandfather grandmother grandparents grease greasy great greatly grille grime grip groove grooves
+group groups guest guests gun guns habit hall hallway halves handle handles handling handrail handsome
+hanging hangs happen happened happens hardboard hardener hardening hardly hardwood hardwoods hasp hastily
+having headrest heat heated heating heavily height held help helped helps hence herself hickory higher
+highly him himself hinge hobbyist hold holding holds hollow holly honey hook hooked hope hoped hopefully
+hopes hose hosed hoses hot hotel hourly however huge humidity hundred hurriedly husband hutch idea important
+impossible inch inches included including incomplete incorrect indirectly individual individually inland
+inlay inlays inn instant instantly instead instruction intend intended intends intentionally invert inverted
+iroko iron island issue issues item items itself ivory jamb january jar jars join joined joiner jointly july
+june keep keeping keeps key keyhole keys kilo kilos kind kinds kitchen knew knife knives knob knot know
+knowledge known knows labelled ladder ladderback lady laminate laminated landing landlord larch largely
+larger largest lastly latch late lately latest latex lathe lattice laying lays lead leads leaf lean leaned
+leaning leave leaves leaving lectern led length lets letting leveled levelled liberally library lid lids
+lifting lighter lightly like liked likely likes likewise lime linden linen linseed lint lip liquid liquids
+list liter liters litre litres live lived living load lobby location lock locks loft longest looking loosely
+lots louver louvers louvre louvres lovely lower lowered lowering lumber lunchtime mahogany main mainly major
+makes making man manage managed mansion mantel mantelpiece maple marble march marked marking maroon
+marquetry mask masked masking match matched matches matching matter maybe me mean means meant meanwhile
+measure measured measuring medallion meet meets melamine mend mended mending meranti merely met metal
+metallic meter meters metre metres micron microns midday mil mildew mildly millimetre millimetres mils mine
+minor minus miter mitre mixing moderately modern moist moisture moment moments monday monthly mortise mostly
+mother mould mount mountain mounting move movement moves moving museum muslin mutually nail nailed nails
+name named naphtha narrowly navy near nearby nearest neatly necessary need needing needs neighbor neighbour
+neither newel newer newest newly newspaper newspapers nibs nice nightly nightstand ninety ninth
+nitrocellulose nobody noon north northern nosing noticeably november nowadays nowhere nozzle numbers nursery
+nylon oak object objects obviously occasionally october odour offcut offcuts offer offered office often
+oiling older oldest olive olivewood oozing opposite optional orange order orders organ originally others
+otherwise ottoman ounce ounces oval overhead owned owns oxalic pack padauk paid pail painter painting pair
+pairs paneling panelling pantyhose parents parquetry partially particleboard particular particularly past
+paste pastes patch patches patiently patio pattern patterns pay pear pecan pedestal peeling penetrate
+penetrated penetrates percent perfect perfectly perhaps period periodically periods permanently pew pews
+piano pieces pigments pilaster pine pink pins pint pints plan planned planning plans plastic plate plates
+play plenty plinth plum plus pointed polisher polyurethane poor poorly poplar portion portions possible
+possibly post posts pound pounds pour poured powder powders practically practice precisely prefer preferred
+prefers present pressing pressure presumably pretty previously primary priming principal probably problem
 problems professional project projects promptly proportion protect protected protecting pulling purple
 purpose purposely push pushed pushes pushing puts putting putty quantity quart quarters quarts question
-rabbet rack railing raising ran randomly rapidly rarely ratio rattan read reads real really reason
+rabbet rack railing rain raising ran randomly rapidly rarely ratio rattan read reads real really reason
 reasonable reasons reassemble reassembled rebate rebuild rebuilt receive received receives recent recently
 recliner recoat recoated recoating recommendation rectangular recycle redo redone redwood refinish
 refinished refinishing refit refitted refitting refresh refreshed region regularly reinstall reinstalled
-remain remained renew renewed renovate renovated renovation repaint repainted repainting repair repaired
-repairing repeat repeated repeatedly repeating replace replaced replacing reportedly require requires
-respectively respirator respray resprayed restoration restore restored restorer restoring result results
-reuse reused revarnish revarnished rich right rigid rim road rocker rocking rod rods roll rolling rosette
-rosewood rotate rotated rotating round rounded row rows rule rules run rung rungs runner runners running
-runs safely said samples sapele sash sashes sat satinwood satisfactory saturday save saved saw sawhorse
-sawhorses sawing sawn say says scarcely school scrap scrape scraped scraper scrapers scraping scraps screw
-screwed screwing screws scrub scrubbed scrubbing season seasons seats secondary secondly secretary securely
-see seem seemed seemingly seems seen sees seldom sell seller selling sells send sent separate separately
-september sequence series serve served serves serving settee settle settled settling seventh seventy
-severely shake shallow shape shaped shaping share shared sharp shed ship shirt shopkeeper show showed
-showing shown shows shutter shutters sideboard sill silver similar similarly since single sister site
-sitting sixteen sixth sixty size sizes skill skirting sleep slept slid slide slides sliding slightly smaller
-smallest smear smeared smoothed smoothing smoothly soak soaked soap soaped sock socks sofa soften softened
-softer softly softwood softwoods sold solid somebody someone sometimes somewhat somewhere son sooner sort
-sorts south southern spare sparingly spatula special specific speed spin splash splat sponged sponges
-sprayer spread spreading spreads spring spruce square squeeze squeezed stack stair staircase stairs standard
-staples starting stay stayed staying stays steadily stick sticks stiff stir stirred stirring stockinette
-stools stop stopping stops store stored storing strain strained street stretch stretched stretcher
-stretchers stringing stronger strongly stuck student studio stuff style styles subject subjected suddenly
-suffer suffered suggestion suitable summer sunday support supported supporting supposedly surely survive
-survived swab swabbed swabs sweep swept sycamore syringe tablespoon tabletop tack tacked takes taking tall
-tambour tan tape taped tapes taping tarp teacher teak teaspoon tell tells temporarily tenant tenon tenth
-terry them themselves thereafter therefore thicken thicker thickly thickness thing things think thinks
-thinly thinned thinning thirteen thirty thoroughly though thought thousand thrice throughout thursday thus
-tie tied tightly tilt tilted timbers tins tiny together told tomorrow tonight toothbrush toothbrushes
-toothpick toothpicks total totally touched touching tough toward towards town trade tradesman tradition
-traditional tray trestle trestles tried tries trimmed trimming triple trolley trouble true truly trunk try
-trying tub tuesday turn turning turnings turns turquoise twelve twenty twice type types typical typically
-ugly uncle underneath underside unevenly unfold unfortunately unless unlikely unload unloaded unnecessary
-unpack unpacked unsuitable unusual unwrap unwrapped upon upside upstairs us utile vacuum vacuumed vanity
-ventilate ventilated version versions vice vigorously villa village violet virtually vise visibly vivid
-volunteer wainscot wainscoting walnut want wanted wants wardrobe warmed warming washstand weak weaker weakly
-wear wearing wears wednesday weekend weekends weekly weight wenge west western wheel wheels whenever
-wherever whether wholly wicker widely wider width wife window windows windsor winter wipes wiping within
-woman woodworker workbench worktop worse worst wrap write written wrong wrote yard yards yearly yesterday
-yew young yours zebrano
+remain remained remover removers renew renewed renovate renovated renovation repaint repainted repainting
+repair repaired repairing repeat repeated repeatedly repeating replace replaced replacing reportedly require
+requires residue residues resin respectively respirator respray resprayed restoration restore restored
+restorer restoring result results retarder reuse reused revarnish revarnished rich right rigid rim road
+rocker rocking rod rods roll rolling rosette rosewood rotate rotated rotating round rounded row rows rubber
+rule rules run rung rungs runner runners running runs rust rusty safely sags said salt samples sap sapele
+sash sashes sat satinwood satisfactory saturday save saved saw sawhorse sawhorses sawing sawn say says
+scarcely school scrap scrape scraped scraper scrapers scraping scraps scratched scratches screw screwed
+screwing screws scrub scrubbed scrubbing scuffing seal sealers sealing seals season seasons seats secondary
+secondly secretary securely see seem seemed seemingly seems seen seeping sees seldom sell seller selling
+sells send sent separate separately september sequence series serve served serves serving settee settle
+settled settling seventh seventy severely shade shadow shake shallow shape shaped shaping share shared sharp
+shed ship shirt shopkeeper show showed showing shown shows shutter shutters sideboard sill silver similar
+similarly since single sister site sitting sixteen sixth sixty size sizes skill skirting slate sleep slept
+slid slide slides sliding slightly smaller smallest smear smeared smell smoothed smoothing smoothly soak
+soaked soap soaped sock socks soda sofa soften softened softer softly softwood softwoods sold solid solvents
+somebody someone sometimes somewhat somewhere son sooner sort sorts sound south southern spare sparingly
+spatula special specific speed spin spirits splash splat sponged sponges sprayer spread spreading spreads
+spring spruce square squeeze squeezed stack staining stains stair staircase stairs standard staples starting
+stay stayed staying stays steadily steam stick sticks stiff stir stirred stirring stockinette stone stools
+stop stopping stops store stored storing stove strain strained street stretch stretched stretcher stretchers
+stringing stronger strongly stuck student studio stuff style styles subject subjected suddenly suffer
+suffered suggestion suitable summer sun sunday sunlight support supported supporting supposedly surely
+survive survived swab swabbed swabs sweep swept sycamore synthetic syringe tablespoon tabletop tack tacked
+takes taking tall tambour tan tape taped tapes taping tarp teacher teak teaspoon tell tells temporarily
+tenant tenon tenth terry them themselves thereafter therefore thicken thicker thickly thickness thing things
+think thinks thinly thinned thinners thinning thirteen thirty thoroughly though thought thousand thrice
+throughout thursday thus tie tied tightly tile tiles tilt tilted timbers tins tint tints tiny together told
+tomorrow tonight toothbrush toothbrushes toothpick toothpicks total totally touched touching tough toward
+towards town trade tradesman tradition traditional tray trestle trestles tried tries trimmed trimming triple
+trolley trouble true truly trunk try trying tub tuesday tung turn turning turnings turns turpentine
+turquoise twelve twenty twice type types typical typically ugly uncle underneath underside unevenly unfold
+unfortunately unless unlikely unload unloaded unnecessary unpack unpacked unsuitable unusual unwrap
+unwrapped upon upside upstairs urethane us utile vacuum vacuumed vanity varnishing ventilate ventilated
+version versions vice vigorously villa village vinyl violet virtually vise visibly vivid vocabulary
+volunteer wainscot wainscoting walnut want wanted wants wardrobe warmed warming washstand waxing weak weaker
+weakly wear wearing wears wednesday weekend weekends weekly weeping weight wenge west western wheel wheels
+whenever wherever whether wholly wicker widely wider width wife wind window windows windsor winter wipes
+wiping within woman woodworker workbench worktop worse worst wrap write written wrong wrote yard yards
+yearly yesterday yew young yours zebrano
 """

@@ -12,7 +12,6 @@ SHORT_AGAIN = 0.85
 LONG_MODULES = {
     "files/amounts.py": "one short reader per kind of amount, each with its units and an example",
     "files/surface_fields.py": "one short reader per entry of a surface, sought in one place",
-    "geometry/forms/fronts.py": "doors and panelling share frame, panel and slats",
     "knowledge/knowledge.py": "one typed look-up per kind of thing; all that rules see",
     "planning/effects.py": "one function per verb, state to state; half of it is what goes in and comes out",
 }

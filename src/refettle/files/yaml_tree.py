@@ -265,14 +265,7 @@ def _unreadable(text: str, file_name: str) -> Finding | None:
         return Finding(code="too-long", level="error", where=Where(file=file_name), what=what, do=do)
     for number, line in enumerate(text.split("\n"), start=1):
         where = Where(file=file_name, line=number)
-        odd = next(
-            (
-                sign
-                for sign in line
-                if not (sign.isprintable() or sign in "\t\r\ufeff" or category(sign) == "Zs")
-            ),
-            None,
-        )
+        odd = next((sign for sign in line if not _is_text(sign)), None)
         if odd is not None:
             what = f"character U+{ord(odd):04X} is no text"
             return Finding(

@@ -150,7 +150,7 @@ def _with(steps: tuple[Step, ...], at: int, *new: Step) -> tuple[Step, ...]:
 
 def _put_in(bench: Bench, steps: tuple[Step, ...], coats: list[int]) -> Iterator[Edit]:
     """Yield cleaning, washing, scuffing, sealing, priming and grain raising put in."""
-    know, air = bench.know, bench.workshop.air_likely
+    know = bench.know
     if not coats:
         first = len(steps)
         for at, step in enumerate(steps):
