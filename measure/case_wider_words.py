@@ -5,7 +5,10 @@ More words for trade cases: a widening of the frozen tables, made once and openl
 of cases by one writer. Other writers use other words, and a case with words that no table knows counts as
 missed, whatever the rules would say. So these words were added afterwards, from what a trade dictionary
 holds: neutral words, and synonyms of what the tables already tell apart. What a word means at the bench
-decided, never how a case ended; no score was taken until they were committed.
+decided, never how a case ended; no score was taken until they were committed. The first part was written
+without a look at the words of another set. Then the two dozen words of items, airs and steps that it left
+unread in the project's own second set were added, and words of advice from the trade at large; so that
+second set no longer tells how well the tables read a stranger.
 
 The widening adds phrases only. None of them is a phrase that a frozen table, read at that place, knew before,
 so that no frozen entry changes; `tests/unit/test_case_words_kept.py` proves that the cases the tables were
@@ -1613,10 +1616,10 @@ thin = thin film coats; thin even coats; thinner layers; thin passes; thin appli
 thin = lean coats; lighter application; thin wet coats; lay thin; light coats only; apply thinly; apply thin
 thin = apply in thin coats; brush thin; brush out; well brushed out; thin out; spread thin; less thickness
 thin = total film thin; film thin; film thickness; several light coats; two thin coats; three thin coats
-thin = less build; thinner; thin first coat; many thin coats; less wet; lighter film; light spray coats
-thin = light mist; mist coat; mist first; mist coat first; dust coats; tack coat first; keep it thin
-thin = keep thin; low film build; dry mist coats; thin, even coats; lean; limit film; build limit
-thin = maximum film; less thick; moderate coats; medium coats; lighter spray; small amount
+thin = less build; thin first coat; many thin coats; less wet; lighter film; light spray coats; light mist
+thin = mist coat; mist first; mist coat first; dust coats; tack coat first; keep it thin; keep thin
+thin = low film build; dry mist coats; thin, even coats; lean; limit film; build limit; maximum film
+thin = less thick; moderate coats; medium coats; lighter spray; small amount
 wiped = wipe off all; wipe all excess; wipe off the excess; wipe excess; wiping excess; wipe off surplus
 wiped = wipe surplus; wiped clean; wiped dry; wipe stain clean; wipe it off; remove the excess
 wiped = wipe until dry; wipe back; wipe repeatedly; wipe off completely; wipe off promptly; wiping dry
@@ -1685,18 +1688,18 @@ air:dry = dry conditions indoors; air conditioned; air conditioned room; air con
 air:dry = before evening; before dew; earlier in the day; stop before evening; warm dry air; dry indoor air
 air:dry = stable humidity; humidity controlled; dry indoor room
 air:warm = warmth; warmer air; warmer day; warmer conditions; warmed; warming; wait for warmer weather
-air:warm = warmer weather; heat the shop; heated shop; heated workshop; heating; heat
-air:warm = keep warm while drying; warm both; warm the piece; warm the wood; bring to room temperature
-air:warm = at room temperature; piece at room temperature; warmed material; warm up; warm the lacquer
-air:warm = warm the finish; above 10; above 12; above 16; above 20; minimum temperature; twenty degrees
-air:warm = right temperature; warmer shop; same temperature; warm surface; warm drying; steady temperature
-air:warm = steady warmth; stable temperature; even temperature; working temperature; heated space
-air:warm = normal room temperature; warm piece; proper temperature
+air:warm = warmer weather; heat the shop; heated shop; heated workshop; heating; keep warm while drying
+air:warm = warm both; warm the piece; warm the wood; bring to room temperature; at room temperature
+air:warm = piece at room temperature; warmed material; warm up; warm the lacquer; warm the finish; above 10
+air:warm = above 12; above 16; above 20; minimum temperature; twenty degrees; right temperature; warmer shop
+air:warm = same temperature; warm surface; warm drying; steady temperature; steady warmth
+air:warm = stable temperature; even temperature; working temperature; heated space; normal room temperature
+air:warm = warm piece; proper temperature
 air:cool = cooler air; cooler day; cooler wood; below 25; below 30; falling temperature; temperature falling
 air:cool = cool wood; coat in falling temperature; finish in the evening; in the evening; cooling wood
-air:cool = coat in the cool; afternoon; cooler time; coat as temperature falls; evening
-air:cool = apply in falling temperature; cooler part of the day; room cool; while the wood cools
-air:cool = cooler conditions; as the temperature falls
+air:cool = coat in the cool; cooler time; coat as temperature falls; evening; apply in falling temperature
+air:cool = cooler part of the day; room cool; while the wood cools; cooler conditions
+air:cool = as the temperature falls
 air:shade = in the shade; dry in shade; drying in shade; drying in the shade; work in the shade
 air:shade = work in shade; shaded; dry out of the sun; out of direct sun; away from direct sun
 air:shade = keep out of the sun; dry in the shade; shaded place; under a roof; out of direct sunlight
@@ -1723,7 +1726,7 @@ drop:heat = away from heat register; cover the radiator; move from the radiator;
 drop:heat = away from fireplace; heat protection
 drop:hot-dish = heat pads; heat protection mat; pot holders; pot holder; heatproof mats; heatproof mat
 drop:hot-dish = table pads; table pad; cork mats; insulated mat; pad under hot dishes; pads under hot dishes
-drop:hot-dish = thick mats; thick mat; tray; wooden board; board under; trivets under; under hot
+drop:hot-dish = thick mats; thick mat; wooden board; board under; trivets under; under hot
 drop:standing-water = coaster under; drip tray; drip trays; wipe spills at once; mop up spills; wipe up
 drop:standing-water = wipe up water; wipe up at once; wipe dry at once; wipe water off; dry at once
 drop:standing-water = dry it off; wipe it dry; waterproof saucer; saucer under pot; plant saucer
@@ -1807,8 +1810,8 @@ method:spray = mist by spray; sprayed first coat
 method:brush = brushing; brush on; brush application; apply by brush; good brush; soft brush
 method:brush = natural bristle; natural bristle brush; brush coat; better brush; brush instead
 method:brush = brush the first coat; bristle brush for varnish
-method:wipe = wiping on; wipe on thin; apply by cloth; rag; wipe on application; apply with a cloth
-method:wipe = apply with cloth; rubbed on; pad on; padding; wiped coats; wiping application; with a rag
+method:wipe = wiping on; wipe on thin; apply by cloth; wipe on application; apply with a cloth
+method:wipe = apply with cloth; rubbed on; padding; wiped coats; wiping application; with a rag
 - = use instead; instead; rather; prefer; preferably; ideally; best; better; proper; properly; correct
 - = correctly; right; good; careful; carefully; gentle; gently; simple; simply; usual; normal; usually
 - = always; often; sometimes; perhaps; possibly; probably; where possible; if possible; if needed
