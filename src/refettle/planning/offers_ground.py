@@ -165,9 +165,9 @@ class GroundMenu:
             washes = self._aftercare(agent)
             after = [s for s in states if not s.bare]
             pick = any(z != "flat" for z in zones) and bool(after)
-            hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows"})),)
+            hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows", "wet"})),)
             if any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.kind in _CLEAR:
-                pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores"})),)
+                pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores", "wet"})),)
                 yield (lift, *pores, *(hollow if pick else ()), *washes, *washes[-1:])
             yield (lift, *washes)
             if pick:

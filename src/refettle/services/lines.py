@@ -116,7 +116,8 @@ def _way(know: Knowledge, plan: PiecePlan) -> str:
     if others:
         text += f" {others[0][0].upper()}{others[0][1:]}."
         if len(others) > 1:
-            text += f" {len(others) - 1} more ways below."
+            more = len(others) - 1
+            text += f" {more} more way{'s' if more > 1 else ''} below."
     return text
 
 

@@ -166,7 +166,9 @@ def _strip(know: Knowledge, step: Step) -> str:
 def _scrape(know: Knowledge, step: Step) -> str:
     """Return a scraping."""
     if "hollows" in step.how:
-        return "pick the rest out of the hollows with scraper points"
+        return "pick the softened rest out of the hollows with scraper points"
+    if "pores" in step.how:
+        return "brush the softened rest out of the pores with a brass brush"
     if "loose" in step.how:
         return "scrape off what is loose"
     tool = f" with {_agent(know, step)}" if step.what else _by(know, step) if step.method else ""
