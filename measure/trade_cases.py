@@ -4,7 +4,8 @@ Score `foresee` on cases of real work: which faults it sees coming, and where it
     python measure/trade_cases.py FILE... [--json] [--words] [--no-plans]
 
 FILE follows the schema ``trade_cases`` version 1. The forecast sees only item, wanted look, climate and
-steps, through a word table that was frozen before the first score (`case_words`, `case_twin_words`).
+steps, through a word table that was frozen before the first score (`case_words`, `case_twin_words`)
+and widened once since, by words alone (`case_wider_words`).
 A case with a value that the table does not understand counts as missed, or as a false alarm; a text
 counts as understood when at least half of its meaningful words are known. The stricter count, with every
 single unread word, is printed beside it.
