@@ -160,6 +160,14 @@ def _air(check: RouteCheck) -> Iterator[Finding]:
         if not moment.coat:
             continue
         facts, air = check.know.film(moment.step.what), moment.air
+        earlier = check.steps[: moment.number - 1]
+        if moment.step.air is not None and all(s.verb != "climate" or s.air != air for s in earlier):
+            yield check.finding(
+                "air-not-made",
+                moment.number,
+                f"{facts.name} counts on {air.temp_c:g} °C and {air.rh:.0%}, which no step makes before it",
+                "make the air first",
+            )
         if not facts.min_c <= air.temp_c <= facts.max_c or air.rh > facts.rh_max:
             yield check.finding(
                 "air-unfit",
