@@ -194,12 +194,6 @@ class RouteCheck:
         where = Where(file=place.file or self.piece.name, line=place.line, path=path)
         return Finding(code=code, level="error", where=where, what=what, do=do)
 
-    def told(self, step: Step) -> str:
-        """Return a step in a few words."""
-        kind = "film" if step.is_coat else _KINDS.get(step.verb, "")
-        what = self.know.name(kind, step.what) if kind else step.what
-        return f"{step.verb.replace('_', ' ')} {what}".strip()
-
     @property
     def main(self) -> Walk:
         """Return the walk through the heaviest world on the main zone."""
@@ -218,13 +212,6 @@ class RouteCheck:
             for z, state in enumerate(world.states)
         )
         return replace(self, walks=walks)
-
-
-_KINDS = {
-    "clean": "cleaner", "rinse": "cleaner", "neutralise": "cleaner", "strip": "remover", "repair": "repair",
-    "test": "test",
-}  # fmt: skip
-"""Kind of thing that a working verb names."""
 
 
 def prepare(

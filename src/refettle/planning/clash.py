@@ -65,7 +65,7 @@ def explain_clash(bench: Bench, menu: Menu) -> Impossible:
 def relooked_bench(bench: Bench, look: Look) -> Bench:
     """Return a fresh bench of the same surface with another look wanted."""
     begin = relooked(bench.know, bench.begin, look)
-    return Bench(bench.know, bench.workshop, begin.surface, begin, bench.setup_share)
+    return Bench(bench.know, bench.workshop, begin.surface, begin, bench.setup_share, memory=bench.memory)
 
 
 def _weights(bench: Bench) -> tuple[float, ...]:

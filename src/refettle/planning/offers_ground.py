@@ -56,6 +56,8 @@ class GroundMenu:
         Class, remover or verb ids of which at least one must be used, for "why not".
     wanted_stage
         Stage at which it must be used; empty = none.
+    bare_first
+        Whether the old film must come off, so that parts of one look are alike.
     """
 
     know: Knowledge
@@ -66,6 +68,7 @@ class GroundMenu:
     banned: frozenset[str] = frozenset()
     wanted: frozenset[str] = frozenset()
     wanted_stage: str = ""
+    bare_first: bool = False
 
     @property
     def air(self) -> Air:
@@ -134,7 +137,8 @@ class GroundMenu:
             yield ()
             return
         loose = any(f.hold < 60 for s in states for f in s.stack)
-        yield ((Step(verb="scrape", how=frozenset({"loose"})),) if loose else ())
+        if not self.bare_first:
+            yield ((Step(verb="scrape", how=frozenset({"loose"})),) if loose else ())
         if self.look.kind == "keep" or self.constraints & {"no stripping", "no bare wood"}:
             return
         yield from self._strips(states, zones)

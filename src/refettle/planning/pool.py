@@ -10,6 +10,7 @@ from refettle.planning.search import Bench, Found, Search
 from refettle.planning.start import answer_chance
 
 _FEW = 4
+_WORTH_SAYING = 1.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +71,7 @@ def build_pool(bench: Bench, menu: Menu, found: Found) -> Pool:
             if weights[i] < 0.05:
                 continue
             alone = tuple(1.0 if j == i else 0.0 for j in range(len(weights)))
-            other = Search(bench, menu, alone).run(most=300)
+            other = Search(bench, menu, alone).run(most=120)
             if other.steps and other.steps not in routes:
                 routes.append(other.steps)
     costs = tuple(cost_in_worlds(bench, menu, steps) for steps in routes)
@@ -116,12 +117,12 @@ def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()
         after, answers = _after(bench, pool, test, pool.weights)
         singles.append((now - after - price, test, price, answers))
     singles.sort(key=lambda row: (-row[0], row[1]))
-    if not singles or singles[0][0] <= 0:
+    if not singles or singles[0][0] <= _WORTH_SAYING:
         return ()
     gain, first, price, answers = singles[0]
     advice = [_advice(bench, first, gain, price, answers)]
     second = _second(bench, pool, first, names)
-    if second is not None and second.gain > 0:
+    if second is not None and second.gain > _WORTH_SAYING:
         advice.append(second)
     return tuple(advice)
 

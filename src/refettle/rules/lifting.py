@@ -44,6 +44,8 @@ def solvent_bites(sit: Situation) -> Cause | None:
     chance = 1.05 * new.bite * (1.0 - resist) * _wetness(sit) * thin
     if not new.dry_um:
         chance *= 0.4
+    if new.bite < 0.4 and below.old:
+        chance *= 0.5
     return Cause(
         chance=chance,
         why=f"solvents of {new.name} swell {facts.name} below",

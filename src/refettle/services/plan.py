@@ -1,21 +1,23 @@
 """Plan a piece: every group its route, then what the whole needs."""
 
-from dataclasses import dataclass, replace
+from dataclasses import replace
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Workshop
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.plan import Impossible, Route, TestAdvice
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.clash import explain_clash, relooked_bench
-from refettle.planning.cost import AIMS, BALANCED, Aim
-from refettle.planning.offers import Menu
+from refettle.planning.clash import explain_clash
+from refettle.planning.cost import AIMS, BALANCED
+from refettle.planning.engine import Memory
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import make_route
-from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search
+from refettle.planning.search import Found
 from refettle.planning.start import lead_chance, start
+from refettle.services.agree import agree_on_body, agree_on_ground
 from refettle.services.buying import ZERO, to_buy
+from refettle.services.cases import Case, first_try, relooked_case
 from refettle.services.cautions import cautions_of
 from refettle.services.days import lay_days
 from refettle.services.grouping import Group, group_surfaces
@@ -24,142 +26,7 @@ from refettle.services.step_words import step_words
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
-_ASIDE = 250
-_FREE_LOOKS = ("keep", "natural", "opaque")
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Case:
-    """
-    One group on its bench, ready to be asked.
-
-    Attributes
-    ----------
-    group
-        The group.
-    bench
-        Surface, worlds and engines.
-    menu
-        What may be offered for the look aimed at.
-    asked
-        Whether the look was asked for.
-    """
-
-    group: Group
-    bench: Bench
-    menu: Menu
-    asked: bool
-
-    @property
-    def weights(self) -> tuple[float, ...]:
-        """Return the belief per world [1]."""
-        return tuple(w.weight for w in self.bench.begin.worlds)
-
-    def search(self, aim: Aim = BALANCED, menu: Menu | None = None, most: int = MAX_EXPANSIONS) -> Found:
-        """Return the best route under an aim, at most so many states expanded."""
-        return Search(self.bench, menu or self.menu, self.weights, aim).run(most)
-
-
-def open_case(
-    know: Knowledge,
-    piece: Piece,
-    workshop: Workshop,
-    group: Group,
-    *,
-    setup_share: float,
-    look: Look | None = None,
-) -> Case:
-    """Return a group laid out for the search; a look that is not asked for is chosen by cost."""
-    wish = look or group.surface.look
-    surface = group.surface if wish is None else replace(group.surface, look=wish)
-    begin = start(know, piece, surface)
-    bench = Bench(know, workshop, surface, begin, setup_share)
-    menu = Menu(know=know, workshop=workshop, surface=surface, look=wish or Look(kind="keep"),
-                constraints=piece.constraints)  # fmt: skip
-    return Case(group=group, bench=bench, menu=menu, asked=wish is not None)
-
-
-def _choose_look(
-    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, setup_share: float
-) -> tuple[Case, Found]:
-    """Return the case and route of the look that costs least, flaws left counted, where none is asked for."""
-    best: tuple[Case, Found] | None = None
-    for kind in _FREE_LOOKS:
-        case = open_case(know, piece, workshop, group, setup_share=setup_share, look=Look(kind=kind))
-        found = case.search()
-        if found.steps and (best is None or found.cost < best[1].cost):
-            best = (replace(case, asked=False), found)
-    if best is None:
-        case = open_case(know, piece, workshop, group, setup_share=setup_share, look=Look(kind="keep"))
-        return replace(case, asked=False), case.search()
-    return best
-
-
-def first_try(
-    know: Knowledge, piece: Piece, workshop: Workshop, group: Group, *, setup_share: float
-) -> tuple[Case, Found]:
-    """Return a group on its bench with the best route for itself alone."""
-    if group.surface.look is None:
-        return _choose_look(know, piece, workshop, group, setup_share)
-    case = open_case(know, piece, workshop, group, setup_share=setup_share)
-    return case, case.search()
-
-
-def body_class(found: Found) -> str:
-    """Return the class that makes the look of a route; empty where none does."""
-    bodies = [s.what for s in found.steps if s.verb in {"paint", "topcoat"}]
-    paints = [s.what for s in found.steps if s.verb == "paint"]
-    return paints[-1] if paints else (bodies[-1] if bodies else "")
-
-
-def agree_on_body(tries: list[tuple[Case, Found]]) -> list[tuple[Case, Found]]:
-    """
-    Return the tries with one class of body coat per look, so that parts that should match do.
-
-    Notes
-    -----
-    For each look, every class that some group chose is tried on all groups of that look; the one with
-    the least total cost is taken by all that can. One look, one tin, one set of brushes.
-    """
-    result = list(tries)
-    looks: dict[tuple[str, str, int | None, str], list[int]] = {}
-    for i, (case, found) in enumerate(tries):
-        look = case.menu.look
-        if found.steps and look.kind in {"natural", "stained", "oiled", "opaque"} and body_class(found):
-            looks.setdefault((look.kind, look.colour, look.depth, look.sheen), []).append(i)
-    for members in looks.values():
-        classes = list(dict.fromkeys(body_class(tries[i][1]) for i in members))
-        if len(classes) < 2:
-            continue
-        best: tuple[float, list[tuple[int, Case, Found]]] | None = None
-        for cls in classes:
-            made = _all_with(tries, members, cls)
-            if made is None:
-                continue
-            total = sum(found.cost for _, _, found in made)
-            if best is None or total < best[0]:
-                best = (total, made)
-        if best is not None:
-            for i, case, found in best[1]:
-                result[i] = (case, found)
-    return result
-
-
-def _all_with(
-    tries: list[tuple[Case, Found]], members: list[int], cls: str
-) -> list[tuple[int, Case, Found]] | None:
-    """Return the tries of some groups with one body class, or None where one cannot take it."""
-    made = []
-    for i in members:
-        case, found = tries[i]
-        if body_class(found) != cls:
-            menu = replace(case.menu, wanted=frozenset({cls}), wanted_stage="body")
-            case = replace(case, menu=menu)
-            found = case.search()
-            if not found.steps:
-                return None
-        made.append((i, case, found))
-    return made
+_ASIDE = 100
 
 
 def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief: bool = False) -> GroupPlan:
@@ -282,13 +149,6 @@ def _leave_alone(case: Case) -> Route | None:
     return make_route(other.bench, other.menu, found, "leave it alone", with_reasons=False)
 
 
-def relooked_case(case: Case, look: Look) -> Case:
-    """Return the same group on a fresh bench with another look wanted."""
-    bench = relooked_bench(case.bench, look)
-    menu = replace(case.menu, look=look, surface=bench.surface, wanted=frozenset(), wanted_stage="")
-    return replace(case, bench=bench, menu=menu)
-
-
 def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool = False) -> PiecePlan:
     """
     Return the plan of a piece.
@@ -309,10 +169,15 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     """
     groups = group_surfaces(piece.surfaces)
     total = sum(g.surface.area_m2 for g in groups) or 1.0
+    memory = Memory(know)
     tries = [
-        first_try(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total)) for g in groups
+        first_try(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total), memory=memory)
+        for g in groups
     ]
-    plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agree_on_body(tries))
+    plans = tuple(
+        group_plan(know, piece, case, found, brief=brief)
+        for case, found in agree_on_body(agree_on_ground(tries))
+    )
     words = {}
     for plan in plans:
         if plan.route is not None:
@@ -348,14 +213,3 @@ def _lead_of(know: Knowledge, piece: Piece, group: Group) -> float:
     """Return the chance of lead on a group [1]; 0 where nothing opaque is on it."""
     begin = start(know, piece, group.surface)
     return max(w.states[0].strength("lead") for w in begin.worlds)
-
-
-def bench_of(know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface) -> Case:
-    """Return the case of the group that holds a surface."""
-    groups = group_surfaces(piece.surfaces)
-    total = sum(g.surface.area_m2 for g in groups) or 1.0
-    group = next(g for g in groups if surface.name in g.members)
-    share = max(0.12, group.surface.area_m2 / total)
-    if group.surface.look is None:
-        return _choose_look(know, piece, workshop, group, share)[0]
-    return open_case(know, piece, workshop, group, setup_share=share)

@@ -10,7 +10,7 @@ from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
-from refettle.services.plan import Case, bench_of, relooked_case
+from refettle.services.cases import Case, bench_of, relooked_case
 from refettle.services.step_words import step_words
 
 _SHOWN = 0.05
