@@ -158,7 +158,7 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
             orientation=face.orientation,
             zones=face.zones,
             running=face.running,
-            hidden=face.hidden,
+            hidden=face.hidden or (face.orientation == "inside" and face.part.startswith("drawer")),
         )
         for face in built.faces
     )
