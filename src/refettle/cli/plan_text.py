@@ -7,7 +7,7 @@ from refettle.cli.page import Page
 from refettle.cli.words import count_words, litres_words, minutes_words, money_words, rate_words
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed
-from refettle.domain.piece_plan import Caution, Day, DayTask, PiecePlan, Purchase
+from refettle.domain.piece_plan import Caution, Day, DayTask, GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 
@@ -15,6 +15,7 @@ FEW: Final = 12
 """Assumed values shown unless all are asked for."""
 _AMOUNTS: Final = 24
 _DAY: Final = 10
+_WORTH_TELLING: Final = 0.1
 
 
 def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, everything: bool) -> str:
@@ -48,7 +49,9 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
         return page.text()
     told: dict[str, str] = {}
     for group in plan.groups:
-        write_group(page, group, know, plan.currency, told, everything=everything)
+        if not _stays(group):
+            write_group(page, group, know, plan.currency, told, everything=everything)
+    _staying(page, plan)
     _buy(page, plan)
     _days(page, plan)
     _care(page, plan.cautions)
@@ -56,6 +59,20 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
     _assumed(page, plan.assumed, everything=everything)
     write_findings(page, plan.findings)
     return page.text()
+
+
+def _stays(group: GroupPlan) -> bool:
+    """Return whether nothing is to be done to a group and nothing can go wrong with it."""
+    route = group.route
+    return route is not None and not route.steps and not any(r.chance >= _WORTH_TELLING for r in route.risks)
+
+
+def _staying(page: Page, plan: PiecePlan) -> None:
+    """Write in one paragraph what stays as it is."""
+    names = [name for group in plan.groups if _stays(group) for name in group.members]
+    if names:
+        page.heading("Stays as it is")
+        page.write(", ".join(names), indent=2)
 
 
 def _buy(page: Page, plan: PiecePlan) -> None:
