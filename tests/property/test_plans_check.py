@@ -229,6 +229,13 @@ WANTED = {
         made(one_surface("top", look=Look(kind="natural"))),
         Workshop(air_likely=Air(temp_c=13.0, rh=0.74)),
     ),
+    "no upkeep means no oil on top": (
+        made(
+            one_surface("top", look=Look(kind="stained", depth=65), layers=(old(),)),
+            demands=frozenset({"no upkeep"}),
+        ),
+        Workshop(air_likely=Air(temp_c=16.0, rh=0.68)),
+    ),
     "no spraying means no spray can either": (
         made(one_surface("top", look=Look(kind="natural")), demands=frozenset({"no spraying"})),
         Workshop(methods=frozenset({"aerosol"})),

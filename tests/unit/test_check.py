@@ -7,7 +7,7 @@ import pytest
 from plan_pieces import facts, made, old, one_surface, planned
 from refettle.domain.air import Air
 from refettle.domain.piece import Look, Piece, Product, Surface, Workshop
-from refettle.domain.piece_plan import Day, DayTask, PiecePlan
+from refettle.domain.piece_plan import Day, PiecePlan
 from refettle.domain.plan import Range, Risk, Route, StepCost
 from refettle.domain.step import Step
 from refettle.planning import check_ledger as ledger
@@ -61,7 +61,6 @@ def said(
     return [finding.text() for finding in found if finding.code == code]
 
 
-BARE = one_surface("top", look=NATURAL)
 STAINED = one_surface("top", look=Look(kind="stained"))
 PAINTED_OVER = one_surface("top", look=NATURAL, layers=(old("alkyd-enamel", kind="paint"),))
 LOOSE = one_surface("top", look=NATURAL, damage=("loose-joint",))
@@ -504,17 +503,10 @@ def test_sums_risks_and_lines_of_the_whole_plan() -> None:
 # ---------------------------------------------------------------------------------------------------------------------
 # Days
 
-TWO_COATS = made(one_surface("top", look=NATURAL))
-
 
 def with_days(plan: PiecePlan, *days: Day) -> PiecePlan:
     """Return the plan with other evenings."""
     return replace(plan, days=days)
-
-
-def all_tasks(plan: PiecePlan) -> tuple[DayTask, ...]:
-    """Return the tasks of all evenings."""
-    return tuple(task for day in plan.days for task in day.tasks)
 
 
 def test_an_evening_left_out_is_found() -> None:
