@@ -127,6 +127,10 @@ def _evening(
     path, begin = f"days/{day.day}", (day.day - 1) * 24.0
     clock = _Clock(now_h=begin, end_h=begin + workshop.hours_per_evening)
     for task in day.tasks:
+        if task.number == 0:
+            clock.now_h += task.minutes / 60.0
+            clock.minutes += task.minutes
+            continue
         line = lines.get(task.group)
         if line is None or line.next >= len(line.parts):
             yield finding(

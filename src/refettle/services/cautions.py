@@ -179,12 +179,16 @@ def cautions_of(
     for plan, group in zip(plans, groups, strict=True):
         if plan.route is None:
             continue
+        coated = False
         for number, cost in enumerate(plan.route.steps, start=1):
             step = cost.step
+            coated = coated or step.is_coat
             lines = (
                 _coat_cautions(know, workshop, step)
                 if step.is_coat
-                else _work_cautions(know, step, group.surface.wood, lead=lead.get(plan.name, 0.0) >= 0.03)
+                else _work_cautions(
+                    know, step, group.surface.wood, lead=lead.get(plan.name, 0.0) >= 0.03 and not coated
+                )
             )
             for key, text, source in lines:
                 add(key, f"{plan.name}/{number}", text, source)

@@ -8,11 +8,13 @@ from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_rate
 from refettle.planning.search import setup_hours
+from refettle.services.step_words import step_words
 
 _DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _LONGEST_DAYS = 400
 _BEGINS_H = 18.0
 _ENOUGH_MIN = 8.0
+_OFF_MIN, _ON_MIN = 10.0, 15.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -65,7 +67,12 @@ def session_days(evenings_per_week: float) -> list[int]:
 
 
 def lay_days(
-    know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...], words: dict[Step, str]
+    know: Knowledge,
+    workshop: Workshop,
+    plans: tuple[GroupPlan, ...],
+    words: dict[Step, str],
+    before: tuple[DayTask, ...] = (),
+    after: tuple[DayTask, ...] = (),
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -80,6 +87,9 @@ def lay_days(
         Plans of the groups, in working order.
     words
         Text per step.
+    before, after
+        Work on the whole piece (number 0): before anything else on the first evening, and on the day
+        it is safe to wrap.
 
     Returns
     -------
@@ -95,14 +105,51 @@ def lay_days(
     while any(not q.done for q in queues) and day < _LONGEST_DAYS:
         if day % 7 in week:
             begin = day * 24.0 + _BEGINS_H
-            evening = _Evening(begin, begin + workshop.hours_per_evening, [], set())
+            first = before if not days else ()
+            took = sum(task.minutes for task in first)
+            evening = _Evening(
+                begin + took / 60.0, begin + workshop.hours_per_evening, list(first), set(), minutes=took
+            )
             _fill(know, queues, evening, words)
             if evening.tasks:
                 days.append(Day(day=day + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
         day += 1
     wrap = max((q.free_h for q in queues), default=0.0)
     cured = wrap + max((_cure_h(know, workshop, p) for p in plans), default=0.0)
+    if days and after:
+        last = max(int(wrap // 24) + 1, days[-1].day + 1)
+        days.append(Day(day=last, tasks=after, minutes=sum(task.minutes for task in after)))
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
+
+
+WHOLE = "whole piece"
+
+
+def around(know: Knowledge, plans: tuple[GroupPlan, ...]) -> tuple[tuple[DayTask, ...], tuple[DayTask, ...]]:
+    """
+    Return the work on the whole piece before the first step and after the last.
+
+    Notes
+    -----
+    Tests that safety asks for come first of all; hardware comes off where there are doors, drawers, a lid
+    or leaves, and goes back when the films can be handled.
+    """
+    worked = [p for p in plans if p.route is not None and p.route.steps]
+    names = " ".join(name for plan in plans for name in plan.members)
+    moving = any(word in names for word in ("door", "drawer", "lid", "leaf", "gate"))
+    before = [
+        _whole(step_words(know, Step(verb="test", what=advice.test)), know.test(advice.test).minutes)
+        for advice in {a.test: a for p in worked for a in p.tests if a.needed}.values()
+    ]
+    if not worked or not moving:
+        return tuple(before), ()
+    off, on = Step(verb="take_off"), Step(verb="refit")
+    return (*before, _whole(step_words(know, off), _OFF_MIN)), (_whole(step_words(know, on), _ON_MIN),)
+
+
+def _whole(text: str, minutes: float) -> DayTask:
+    """Return a task on the whole piece."""
+    return DayTask(group=WHOLE, number=0, text=text, minutes=minutes, wait_h=0.0)
 
 
 def _queue(plan: GroupPlan) -> _Queue:

@@ -19,7 +19,7 @@ from refettle.services.agree import agree_on_body, agree_on_ground
 from refettle.services.buying import ZERO, to_buy
 from refettle.services.cases import Case, first_try, relooked_case
 from refettle.services.cautions import cautions_of
-from refettle.services.days import lay_days
+from refettle.services.days import around, lay_days
 from refettle.services.grouping import Group, group_surfaces
 from refettle.services.lines import first_screen
 from refettle.services.step_words import step_words
@@ -184,7 +184,7 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
             for cost in plan.route.steps:
                 for step in (cost.step, *_single_coats(cost.step)):
                     words[step] = step_words(know, step)
-    days, wrap_day, cured_day = lay_days(know, workshop, plans, words)
+    days, wrap_day, cured_day = lay_days(know, workshop, plans, words, *around(know, plans))
     buy = to_buy(know, workshop, plans)
     money = sum((b.money for b in buy), start=ZERO)
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
