@@ -76,7 +76,9 @@ class Menu(GroundMenu):
     def method_of(self, facts: FilmFacts) -> str | None:
         """Return the way a class can go on in this workshop, or None."""
         shaped = self.surface.relief in {"carved", "turned", "slats", "slats open"}
-        usable = [m for m in facts.methods if m in self.workshop.methods and not (shaped and m == "roller")]
+        barred = {"spray", "aerosol"} if "no spraying" in self.constraints else set()
+        barred |= {"roller"} if shaped else set()
+        usable = [m for m in facts.methods if m in self.workshop.methods and m not in barred]
         if "aerosol" in usable and len(usable) > 1:
             usable.remove("aerosol")
         if "aerosol" in usable and self.surface.area_m2 > 0.6:
@@ -91,10 +93,10 @@ class Menu(GroundMenu):
                 continue
             if facts.trade_only and not any(p.cls == cls for p in self.workshop.products):
                 continue
-            if self.air.known and (self.air.temp_c < facts.min_c - 2 or self.air.rh > facts.rh_max + 0.15):
+            if self.air.known and (self.air.temp_c < facts.min_c or self.air.rh > facts.rh_max):
                 continue
             method = self.method_of(facts)
-            if method is not None and not ("no spraying" in self.constraints and method == "spray"):
+            if method is not None:
                 yield facts, method
 
     def _colour(self, states: Sequence[State]) -> Iterator[Run]:
@@ -118,7 +120,7 @@ class Menu(GroundMenu):
                 before: Run = ()
                 if under is not None:
                     way = self.method_of(under) or "wipe"
-                    rest_h = wait_until(under, under.recoat_from_h, self.air)
+                    rest_h = wait_until(under, max(under.sand_h, under.recoat_from_h), self.air)
                     before = (
                         Step(verb="condition", what=under.id, method=way, film="thin", wait_after_h=rest_h),
                         Step(verb="scuff", grit=320, method="hand-block", how=frozenset({"clean dust"})),
@@ -170,6 +172,8 @@ class Menu(GroundMenu):
             yield from self._wax(coats=2)
             return
         for facts, method in self._classes("paint" if kind == "opaque" else "topcoat"):
+            if "no upkeep" in self.constraints and facts.needs_bare:
+                continue
             if (
                 self.look.sheen
                 and self.look.sheen not in facts.sheens

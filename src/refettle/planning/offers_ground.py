@@ -18,6 +18,7 @@ _NICE_H = (0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 16, 24, 36, 48, 72, 96, 120, 168, 24
 _CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "mould-wash", "bleach-water")
 _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
 _REMOVERS_OFFERED = 3
+_LEAD_POSSIBLE = 0.02
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
 
@@ -138,14 +139,20 @@ class GroundMenu:
             return
         loose = any(f.hold < 60 for s in states for f in s.stack)
         if not self.bare_first:
-            yield ((Step(verb="scrape", how=frozenset({"loose"})),) if loose else ())
+            how = frozenset({"loose", "wet"}) if self._lead(states) else frozenset({"loose"})
+            yield ((Step(verb="scrape", how=how),) if loose else ())
         if self.look.kind == "keep" or self.constraints & {"no stripping", "no bare wood"}:
             return
         yield from self._strips(states, zones)
         tool = self.sander()
         if all(s.wood_um >= 250 for s in states) and self.surface.relief in {"flat", "panel"}:
             grit = 80 if self.surface.veneer_um <= 0 else 120
-            yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
+            if not self._lead(states):
+                yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
+
+    def _lead(self, states: Sequence[State]) -> bool:
+        """Return whether lead is possible: then nothing is sanded or scraped dry, and nothing heated."""
+        return any(s.strength("lead") > _LEAD_POSSIBLE for s in states)
 
     def _strips(self, states: Sequence[State], zones: Sequence[str]) -> Iterator[Run]:
         """Offer the removers that take least, with the passes they need, wash and, in hollows, picking out."""
@@ -153,6 +160,8 @@ class GroundMenu:
         for agent in _REMOVERS:
             facts = self.know.remover(agent)
             if facts.restricted or self.air.temp_c < facts.min_c:
+                continue
+            if facts.not_for_lead and self._lead(states):
                 continue
             if agent == "caustic" and (
                 self.surface.build != "solid" or self.know.wood(self.surface.wood).tannin > 0.3
@@ -274,13 +283,12 @@ class GroundMenu:
             return
         if self.surface.look is not None and self.look.kind == "bare" and all(s.bare for s in states):
             yield ()
-        lead = max((s.strength("lead") for s in states), default=0.0)
         if all(s.bare for s in states):
             yield from self._bare_sanding(states)
             return
         if 2 * sum(s.bare for s in states) >= len(states):
             yield from self._bare_sanding(states)
-        wet = frozenset({"clean dust", "wet"}) if lead > 0.02 else frozenset({"clean dust"})
+        wet = frozenset({"clean dust", "wet"}) if self._lead(states) else frozenset({"clean dust"})
         tool = "foam-pad" if self.surface.relief != "flat" else "hand-block"
         yield (Step(verb="scuff", grit=240, method=tool, how=wet),)
         if self.look.kind == "odour-free" or "scuff" in self.banned:

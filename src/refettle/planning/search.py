@@ -160,7 +160,7 @@ class Search:
         bench = self.bench
         slots = tuple(bench.engines[z].state_id(bench.begin.worlds[w].states[z]) for w, z, _ in self._slots)
         whole = not self._state(0, slots[0]).bare
-        return Node(0, slots, tuple(0 for _ in slots), None, (), removed=False, cost=0.0, whole=whole)
+        return Node(0, slots, tuple(0 for _ in slots), None, (), removed=not whole, cost=0.0, whole=whole)
 
     def _ahead(self, root: Node) -> Ahead:
         """Return the bound of this search."""
