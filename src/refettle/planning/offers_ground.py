@@ -117,6 +117,9 @@ class GroundMenu:
         yield ()
         for _, agent in scored[:2]:
             yield (self.wash(agent),)
+        if "mould" in soil and scored:
+            dry = Step(verb="air", what="in sun and wind", wait_after_h=168.0)
+            yield (self.wash("bleach-water"), self.wash("water-rinse", "rinse"), self.wash(scored[0][1]), dry)
         left = {n for n in soil if not scored or n not in self.know.cleaner(scored[0][1]).removes}
         first = self.know.cleaner(scored[0][1]).solvent if scored else ""
         for _, agent in scored[1:]:

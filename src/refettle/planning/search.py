@@ -30,6 +30,8 @@ __all__ = [
 MAX_EXPANSIONS = 2500
 _MISSED_M2 = 90.0
 _REDO_M2 = 120.0
+_DIVE_WIDTH = 3
+_DIVES_FROM = 40
 _NEEDED_WEIGHT = 0.6
 _FEW_LOTS = (1, 3)
 _GLANCED = -1
@@ -141,10 +143,28 @@ class Search:
                 least += self._after(ahead, node, offer, node.charged, judged=False)
                 heappush(heap, (max(bound, least), (*path, turn), node, offer, 0))
         done = [node for _, _, node, pending, _ in heap if node.stage == _DONE and pending is None]
+        if not done and heap:
+            likely = {id(e[2]): e[2] for e in sorted(heap, key=lambda e: (e[0], e[1]))[:_DIVES_FROM]}
+            deepest = max(heap, key=lambda e: (e[2].stage, -e[0]))[2]
+            ends = [self._dive(ahead, start) for start in (root, deepest, *likely.values())]
+            done = [end for end in ends if end is not None]
         if done:
             node = min(done, key=lambda n: n.cost)
             return Found(steps=way_to(node), cost=node.cost, expanded=expanded, exact=False, bound=bound)
         return Found(steps=(), cost=float("inf"), expanded=expanded, exact=not heap, bound=bound)
+
+    def _dive(self, ahead: Ahead, node: Node) -> Node | None:
+        """Return an end reached from a node by the best offer of each stage, or None: for a search cut short."""
+        if node.stage == _DONE:
+            return node
+        whole = len(self._lots(node))
+        made = [self._judge(ahead, node, offer, whole) for offer in self._offers(node.stage, node.slots)]
+        ways = sorted((m for m in made if m is not None), key=lambda m: m[0])
+        for _, then, _, _ in ways[:_DIVE_WIDTH]:
+            end = self._dive(ahead, then)
+            if end is not None:
+                return end
+        return None
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
         """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""

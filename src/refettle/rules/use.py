@@ -121,9 +121,9 @@ def mould_returns(sit: Situation) -> Cause | None:
             why="still damp air over dirt or bare wood grows mildew",
             reads=(("contaminant:grime", "smells"),),
         )
-    chance = 0.45 * live + 0.2 * musty
+    chance = 0.45 * live + 0.12 * musty
     if source:
-        chance += 0.45 * (live**0.5 if live > 0 else 0.4)
+        chance += 0.45 * (live**0.8 if live > 0 else 0.4)
     if milk and source:
         chance += 0.2
     return Cause(

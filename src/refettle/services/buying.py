@@ -39,7 +39,7 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
             kind, what = _kind(step.verb, step.what, step.grit)
             if kind:
                 other[kind, what] = other.get((kind, what), ZERO) + cost.money
-    bought = [_film(know, workshop, cls, amount) for cls, amount in need.items()]
+    bought = [film_purchase(know, workshop, cls, _with_dead(amount)) for cls, amount in need.items()]
     for (kind, what), money in other.items():
         name = f"abrasive P{what}" if kind == "abrasive" else know.name(kind, what)
         because = _ABRASIVE if kind == "abrasive" else know.because(f"{kind}:{what}", "price_m2")
@@ -56,6 +56,11 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
             )
         )
     return tuple(bought)
+
+
+def _with_dead(amount: Range) -> Range:
+    """Return what is used with what stays in brush and can added [L]."""
+    return Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
 
 
 def _kind(verb: str, what: str, grit: int) -> tuple[str, str]:
@@ -89,27 +94,68 @@ def _weight(tins: list[float]) -> float:
     return sum(tins) + 0.2 * len(tins)
 
 
-def _counted(tins: list[float]) -> list[tuple[float, int]]:
+def _counted(tins: tuple[float, ...]) -> list[tuple[float, int]]:
     """Return tin sizes with their count, largest first."""
     return [(size, tins.count(size)) for size in sorted(set(tins), reverse=True)]
 
 
-def _film(know: Knowledge, workshop: Workshop, cls: str, amount: Range) -> Purchase:
-    """Return the purchase of one film class."""
-    have = sum(p.have_l for p in workshop.products if p.cls == cls)
-    need = Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
-    short = 0.5 * (need.likely + need.high) - have
-    because = (*know.because(f"film:{cls}", "wet_um"), *know.because(f"film:{cls}", "price_l"))
-    name = know.film(cls).name
+def tins_to_buy(workshop: Workshop, cls: str, need: Range) -> tuple[float, ...]:
+    """
+    Return the tins that cover what the shelf is short of.
+
+    Parameters
+    ----------
+    workshop
+        Shelf and tin sizes.
+    cls
+        Film class.
+    need
+        What is needed, what stays in brush and can included [L].
+
+    Returns
+    -------
+    tuple of float
+        Contents [L], largest first; none where the shelf is enough.
+    """
+    short = 0.5 * (need.likely + need.high) - on_shelf(workshop, cls)
     if short <= 0:
-        return Purchase(
-            cls=cls, kind="film", name=name, need_l=need, have_l=have, buy="", money=ZERO, because=because
-        )
+        return ()
     sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
-    bought = _tins(sizes, short)
+    return tuple(sorted(_tins(sizes, short), reverse=True))
+
+
+def on_shelf(workshop: Workshop, cls: str) -> float:
+    """Return what the shelf holds of a film class [L]."""
+    return sum(p.have_l for p in workshop.products if p.cls == cls)
+
+
+def film_purchase(know: Knowledge, workshop: Workshop, cls: str, need: Range) -> Purchase:
+    """
+    Return the purchase of one film class.
+
+    Parameters
+    ----------
+    know, workshop
+        Facts; shelf, tin sizes and prices.
+    cls
+        Film class.
+    need
+        What is needed, what stays in brush and can included [L].
+
+    Returns
+    -------
+    Purchase
+        With tins in words; no tins and no money where the shelf is enough.
+    """
+    bought = tins_to_buy(workshop, cls, need)
     money = sum(bought) * price_per_litre(know, workshop, cls)
-    tins = " + ".join(f"{n} × {s:g} L" if n > 1 else f"{s:g} L" for s, n in _counted(bought))
     return Purchase(
-        cls=cls, kind="film", name=name, need_l=need, have_l=have, buy=tins,
-        money=Range(low=0.8 * money, likely=money, high=1.3 * money), because=because,
-    )  # fmt: skip
+        cls=cls,
+        kind="film",
+        name=know.film(cls).name,
+        need_l=need,
+        have_l=on_shelf(workshop, cls),
+        buy=" + ".join(f"{n} × {s:g} L" if n > 1 else f"{s:g} L" for s, n in _counted(bought)),
+        money=Range(low=0.8 * money, likely=money, high=1.3 * money),
+        because=(*know.because(f"film:{cls}", "wet_um"), *know.because(f"film:{cls}", "price_l")),
+    )

@@ -26,7 +26,7 @@ def closed(steps: tuple[Step, ...]) -> tuple[Step, ...]:
     Notes
     -----
     A person who writes "strip" means "until it is off": up to three passes, unless they say how many.
-    Before the closing use the last film is given the time its class needs to be handled and used.
+    Before the closing use the last film is given the time to cure, in the air that was made for it if any.
     """
     whole = tuple(
         replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s
@@ -36,7 +36,8 @@ def closed(steps: tuple[Step, ...]) -> tuple[Step, ...]:
         return whole
     if whole and whole[-1].verb == "expose":
         return (*whole, CLOSING_USE)
-    return (*whole, Step(verb="wait", what="cure", wait_after_h=24.0 * 21), CLOSING_USE)
+    air = next((step.air for step in reversed(whole) if step.air is not None), None)
+    return (*whole, Step(verb="wait", what="cure", wait_after_h=24.0 * 21, air=air), CLOSING_USE)
 
 
 def foresee_own(piece: Piece, workshop: Workshop, know: Knowledge) -> dict[str, tuple[Risk, ...]]:
