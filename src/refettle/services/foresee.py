@@ -13,9 +13,10 @@ CLOSING_USE = Step(verb="use", what="ordinary use", wait_after_h=0.0)
 
 
 def own_steps(own: tuple[Own, ...], surface: Surface) -> tuple[Step, ...]:
-    """Return the steps that the person means for one surface."""
+    """Return the steps that the person means for one surface; steps for all leave out what stays bare."""
     named = [o for o in own if o.surface == surface.name]
-    common = [o for o in own if not o.surface]
+    stays_bare = surface.look is not None and surface.look.kind == "bare"
+    common = [o for o in own if not o.surface and not stays_bare]
     return tuple(step for o in (*common, *named) for step in o.steps)
 
 
