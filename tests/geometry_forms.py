@@ -1,11 +1,23 @@
 """Random sizes for every form: what hypothesis draws, shared by the property and the mesh tests."""
 
+from typing import Any
+
 from hypothesis import strategies as st
 
 from refettle.geometry import FORMS, Parameter
 from refettle.geometry.parameters import Value
 
 SHAPED = tuple(form for form in FORMS if form != "list")
+USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
+    "board": {"width": 400, "depth": 20, "height": 800},
+    "chest_of_drawers": {"width": 1050, "depth": 500, "height": 1000},
+    "table": {"width": 1400, "depth": 800, "height": 750},
+    "cupboard": {"width": 1000, "depth": 560, "height": 1900},
+    "chest": {"width": 1150, "depth": 480, "height": 520},
+    "settle": {"width": 1400, "depth": 500, "height": 1300},
+    "wardrobe": {"width": 1000, "depth": 560, "height": 1900},
+    "bookcase": {"width": 900, "depth": 300, "height": 1800},
+}
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
     "chest_of_drawers": ((300, 1600), (250, 700), (300, 1500)),
@@ -13,6 +25,8 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "cupboard": ((300, 2000), (250, 700), (400, 2200)),
     "chest": ((400, 1500), (250, 700), (250, 800)),
     "settle": ((600, 2200), (300, 700), (700, 1800)),
+    "wardrobe": ((500, 2400), (350, 700), (1500, 2300)),
+    "bookcase": ((400, 2400), (180, 450), (500, 2300)),
 }
 
 

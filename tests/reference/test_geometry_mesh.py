@@ -52,6 +52,21 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("settle", {"width": 1400, "depth": 500, "height": 1300, "back_kind": "frame-and-panel"}),
     ("settle", {"width": 1400, "depth": 500, "height": 1300, "back_kind": "slatted"}),
     ("settle", {"width": 1400, "depth": 500, "height": 1300, "back_kind": "carved"}),
+    ("wardrobe", {"width": 1000, "depth": 560, "height": 1900}),
+    (
+        "wardrobe",
+        {
+            "width": 1500,
+            "depth": 560,
+            "height": 2000,
+            "drawers": 2,
+            "door_kind": "frame-and-panel",
+            "shelves": 2,
+        },
+    ),
+    ("wardrobe", {"width": 500, "depth": 400, "height": 1800, "door_kind": "slatted", "hanging_rail": "no"}),
+    ("bookcase", {"width": 900, "depth": 300, "height": 1800}),
+    ("bookcase", {"width": 1900, "depth": 300, "height": 900, "shelves": 1, "plinth": 0, "overhang": 0}),
 )
 
 

@@ -4,19 +4,11 @@ from typing import Any
 
 import pytest
 
+from geometry_forms import USUAL_SIZES as SIZES
 from refettle.domain.piece import ORIENTATIONS, RELIEFS
 from refettle.geometry import FORMS, Built, Face, Problem, build_form, find_form, usual_zones
 from refettle.geometry.cells import PartBody, box
 from refettle.geometry.form import Skeleton, measured
-
-SIZES: dict[str, dict[str, Any]] = {
-    "board": {"width": 400, "depth": 20, "height": 800},
-    "chest_of_drawers": {"width": 1050, "depth": 500, "height": 1000},
-    "table": {"width": 1400, "depth": 800, "height": 750},
-    "cupboard": {"width": 1000, "depth": 560, "height": 1900},
-    "chest": {"width": 1150, "depth": 480, "height": 520},
-    "settle": {"width": 1400, "depth": 500, "height": 1300},
-}
 
 
 def built(form: str, **params: Any) -> Built:  # noqa: ANN401 – lengths, counts and words alike
@@ -286,7 +278,7 @@ def test_usual_shares_of_every_relief_add_up_to_one(relief: str):
     [
         ("blanket chest", "chest"),
         ("Chest-of-Drawers", "chest_of_drawers"),
-        ("wardrobe", "cupboard"),
+        ("armoire", "wardrobe"),
         ("nonsense", None),
     ],
 )

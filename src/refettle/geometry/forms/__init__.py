@@ -4,7 +4,17 @@ from collections.abc import Mapping
 from difflib import get_close_matches
 
 from refettle.geometry.form import Built, Form, build_to_size
-from refettle.geometry.forms import board, chest, chest_of_drawers, cupboard, free_list, settle, table
+from refettle.geometry.forms import (
+    board,
+    bookcase,
+    chest,
+    chest_of_drawers,
+    cupboard,
+    free_list,
+    settle,
+    table,
+    wardrobe,
+)
 from refettle.geometry.forms.free_list import build_list
 from refettle.geometry.parameters import Problem, Value
 
@@ -17,6 +27,8 @@ FORMS: dict[str, Form] = {
         cupboard.FORM,
         chest.FORM,
         settle.FORM,
+        wardrobe.FORM,
+        bookcase.FORM,
         free_list.FORM,
     )
 }

@@ -192,7 +192,7 @@ def build(sizes: Sizes) -> Built:
 FORM = Form(
     id="cupboard",
     name="cupboard",
-    aliases=("wardrobe", "cabinet", "sideboard", "armoire", "press", "bookcase with doors"),
+    aliases=("cabinet", "press", "bookcase with doors"),
     meaning="A case with shelves behind hinged or sliding doors.",
     parameters=PARAMETERS,
     problems=problems,
