@@ -17,6 +17,8 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "settle": {"width": 1400, "depth": 500, "height": 1300},
     "wardrobe": {"width": 1000, "depth": 560, "height": 1900},
     "bookcase": {"width": 900, "depth": 300, "height": 1800},
+    "sideboard": {"width": 1600, "depth": 450, "height": 850},
+    "desk": {"width": 1400, "depth": 700, "height": 760},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -27,6 +29,8 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "settle": ((600, 2200), (300, 700), (700, 1800)),
     "wardrobe": ((500, 2400), (350, 700), (1500, 2300)),
     "bookcase": ((400, 2400), (180, 450), (500, 2300)),
+    "sideboard": ((700, 2400), (300, 600), (500, 1100)),
+    "desk": ((900, 2000), (450, 900), (650, 850)),
 }
 
 

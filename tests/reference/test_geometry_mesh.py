@@ -67,6 +67,25 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("wardrobe", {"width": 500, "depth": 400, "height": 1800, "door_kind": "slatted", "hanging_rail": "no"}),
     ("bookcase", {"width": 900, "depth": 300, "height": 1800}),
     ("bookcase", {"width": 1900, "depth": 300, "height": 900, "shelves": 1, "plinth": 0, "overhang": 0}),
+    ("sideboard", {"width": 1600, "depth": 450, "height": 850}),
+    (
+        "sideboard",
+        {
+            "width": 1600,
+            "depth": 450,
+            "height": 850,
+            "bays": 4,
+            "drawer_bays": 2,
+            "drawers_at": "left",
+            "door_kind": "frame-and-panel",
+        },
+    ),
+    ("sideboard", {"width": 1600, "depth": 450, "height": 850, "drawer_bays": 3, "plinth": 0}),
+    ("desk", {"width": 1400, "depth": 700, "height": 760}),
+    ("desk", {"width": 1400, "depth": 700, "height": 760, "pedestals": 1, "knee_drawer": "yes"}),
+    ("desk", {"width": 1400, "depth": 700, "height": 760, "knee_back": "no", "overhang": 0, "drawers": 2}),
+    ("table", {"width": 1200, "depth": 800, "height": 750, "leg_shape": "turned", "stretcher": "box"}),
+    ("table", {"width": 1200, "depth": 800, "height": 750, "stretcher": "h-shaped"}),
 )
 
 

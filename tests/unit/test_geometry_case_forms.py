@@ -71,3 +71,73 @@ def test_uprights_part_a_wide_bookcase_into_bays():
     assert problems("bookcase", height=500, shelves=12)["shelves"].what == (
         "12 shelves leave less than 40 mm between them"
     )
+
+
+def test_a_sideboard_has_drawers_beside_its_doors():
+    found = faces("sideboard", bays=3, drawers=4, board=20, overhang=10, play=2, shelves=1, shelf=18)
+    # opening 1600 - 2·30 = 1540, bays (1540 - 2·20)/3 = 500; 850 - 60 - 20 - 20 = 750 high
+    assert found["door.1/inside"].area_m2 == pytest.approx(0.496 * 0.746)
+    # drawers (750 - 3·18)/4 = 174 less the play
+    wide, tall = 0.496, 0.170
+    assert found["drawer.1/front"].area_m2 == pytest.approx(wide * tall + 2 * (wide + tall) * 0.02)
+    # edges in front: the bottom, two uprights of 750 mm, three rails
+    assert found["rails"].area_m2 == pytest.approx(1.54 * 0.02 + 2 * 0.75 * 0.02 + 3 * 0.5 * 0.018)
+    assert {"door.2/outside", "drawer.4/front", "shelf.2"} <= set(found)
+    assert "door.3/outside" not in found
+    assert "drawer.5/front" not in found
+
+
+def test_bays_with_drawers_stand_where_they_are_wanted():
+    left = build_form("sideboard", {**USUAL_SIZES["sideboard"], "bays": 3, "drawers_at": "left"})
+    assert isinstance(left, Built)
+    front = next(body for body in left.bodies if body.name == "drawer.1 front")
+    assert min(point[0] for cell in front.cells for point in cell.vertices) == pytest.approx(32.0)
+
+
+def test_a_sideboard_says_what_does_not_fit():
+    assert (
+        problems("sideboard", drawer_bays=5)["drawer_bays"].what == "5 bays with drawers are more than 3 bays"
+    )
+    assert problems("sideboard", drawers=10)["drawers"].what == (
+        "10 rows with 58.8 mm for each leaves no room for drawers"
+    )
+    assert problems("sideboard", width=600, bays=8)["bays"].what == "8 bays are 50 mm wide each"
+
+
+def test_a_desk_stands_on_pedestals_with_a_knee_space_between_them():
+    found = faces("desk", top=25, board=20, overhang=10, pedestal=400, back=12, drawers=3, foot_space=50)
+    # 1400 - 20 - 800 = 580 for knees; the board behind them from 50 to 735
+    assert found["knee back"].area_m2 == pytest.approx(0.58 * 0.685 + 0.58 * 0.012)
+    assert found["top"].area_m2 == pytest.approx(1.4 * 0.7 + 2 * (1.4 + 0.7) * 0.025)
+    # the top's underside less four sides, two backs and the knee back
+    covered = 4 * 0.02 * 0.69 + 2 * 0.36 * 0.012 + 0.58 * 0.012
+    assert found["top/underside"].area_m2 == pytest.approx(1.4 * 0.7 - covered)
+    # drawers between sides of 360 mm: 735 - 70 = 665 less two rails of 18: 209.67 each
+    wide, tall = 0.356, (0.665 - 0.036) / 3 - 0.004
+    assert found["drawer.6/front"].area_m2 == pytest.approx(wide * tall + 2 * (wide + tall) * 0.02)
+
+
+def test_a_desk_with_one_pedestal_has_an_end_on_the_left_and_may_have_a_drawer_over_the_knees():
+    found = faces("desk", pedestals=1, knee_drawer="yes", drawers=3)
+    assert {"end", "drawer.4/front"} <= set(found)
+    assert "pedestal.left/outside" not in found
+    assert "drawer.5/front" not in found
+    assert problems("desk", pedestal=700)["pedestal"].what == "pedestals of 700 mm leave 0 mm for knees"
+
+
+def test_stretchers_join_the_legs_of_a_table_low_down():
+    found = faces(
+        "table",
+        leg=60,
+        overhang=40,
+        stretcher="box",
+        stretcher_width=40,
+        stretcher_thickness=20,
+        stretcher_height=120,
+    )
+    # 1400 - 200 = 1200 and 800 - 200 = 600 mm between the legs; ends are covered
+    assert found["stretchers"].area_m2 == pytest.approx(2 * (1.2 + 0.6) * 2 * (0.04 + 0.02))
+    # a leg of 725 mm less two apron ends of 100 by 22 and two stretcher ends
+    assert found["leg.1"].area_m2 == pytest.approx(4 * 0.06 * 0.725 - 2 * 0.1 * 0.022 - 2 * 0.04 * 0.02)
+    answer = problems("table", stretcher="box", leg_shape="tapered")
+    assert answer["stretcher"].what == "stretchers join square or turned legs here, not tapered ones"

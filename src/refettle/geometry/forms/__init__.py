@@ -10,8 +10,10 @@ from refettle.geometry.forms import (
     chest,
     chest_of_drawers,
     cupboard,
+    desk,
     free_list,
     settle,
+    sideboard,
     table,
     wardrobe,
 )
@@ -29,6 +31,8 @@ FORMS: dict[str, Form] = {
         settle.FORM,
         wardrobe.FORM,
         bookcase.FORM,
+        sideboard.FORM,
+        desk.FORM,
         free_list.FORM,
     )
 }

@@ -1,45 +1,22 @@
 """Table: a top on four legs with aprons; drop leaves on gate legs if wished."""
 
-from refettle.geometry.cells import (
-    Cell,
-    PartBody,
-    Point,
-    Ring,
-    Skin,
-    Span,
-    box,
-    box_corners,
-    hexahedron,
-    turned,
-)
+from refettle.geometry.cells import Cell, PartBody, Skin, Span, box
 from refettle.geometry.form import Built, Form, Skeleton, measured
+from refettle.geometry.forms.legs import BLOCK_MM, LEG_SHAPES, Leg, leg_cells
+from refettle.geometry.forms.stretchers import (
+    STRETCHER_PARAMETERS,
+    stretcher_bodies,
+    stretcher_problems,
+    stretcher_square,
+)
 from refettle.geometry.parameters import Parameter, Problem, Sizes, choice, count, length, size_parameters
 
-_LEGS = ("square", "tapered", "turned")
-_BLOCK_MM = 10.0  # the square part of a leg reaches this far below the apron
 _GATE_RAIL_MM = 40.0
 _GATE_LOW_MM = 120.0
 _PLAY_MM = 2.0
 _LEAST_BETWEEN_MM = 60.0
 _SIDES = ("left", "right")
 _Check = tuple[str, bool, str, str]  # parameter, whether it is wrong, what, what to do
-# A plain turned leg: height and radius as shares of the turned length and of half the square.
-_PROFILE = (
-    (0.00, 0.55, "edge"),
-    (0.05, 0.78, "edge"),
-    (0.09, 0.78, "recess"),
-    (0.11, 0.50, "recess"),
-    (0.15, 0.50, "edge"),
-    (0.50, 0.74, "edge"),
-    (0.76, 0.96, "edge"),
-    (0.81, 0.90, "recess"),
-    (0.83, 0.60, "recess"),
-    (0.87, 0.60, "edge"),
-    (0.89, 0.84, "edge"),
-    (0.93, 0.84, "recess"),
-    (0.95, 0.62, "recess"),
-    (1.00, 0.62, "edge"),
-)
 
 
 def _leg_usual(sizes: Sizes) -> float:
@@ -62,7 +39,7 @@ PARAMETERS = (
         low=0.0,
         high=500.0,
     ),
-    choice("leg_shape", "shape of the legs", _LEGS, "square legs unless said"),
+    choice("leg_shape", "shape of the legs", LEG_SHAPES, "square legs unless said"),
     Parameter(
         name="leg",
         kind="length",
@@ -100,6 +77,7 @@ PARAMETERS = (
         low=6.0,
         high=80.0,
     ),
+    *STRETCHER_PARAMETERS,
     count("leaves", "number of drop leaves, at the left and right end", 0, "none unless said", 0, 2),
     Parameter(
         name="leaf",
@@ -159,7 +137,8 @@ def problems(sizes: Sizes) -> tuple[Problem, ...]:
         Everything that does not fit.
     """
     rows = (*_leg_checks(sizes), *(_leaf_checks(sizes) if sizes.count("leaves") else ()))
-    return tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
+    found = tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
+    return (*found, *stretcher_problems(sizes, _under(sizes) - sizes.mm("apron")))
 
 
 def _leg_checks(sizes: Sizes) -> tuple[_Check, ...]:
@@ -183,7 +162,7 @@ def _leg_checks(sizes: Sizes) -> tuple[_Check, ...]:
         ),
         (
             "apron",
-            apron + _BLOCK_MM > _under(sizes) - 50.0,
+            apron + BLOCK_MM > _under(sizes) - 50.0,
             f"an apron of {apron:.6g} mm leaves nothing of the legs below it",
             "check it and the height",
         ),
@@ -240,6 +219,7 @@ def build(sizes: Sizes) -> Built:
     level = (under, sizes.mm("height"))
     top = box((0.0, width), (0.0, depth), level, "top", {"bottom": "top/underside"})
     bodies = [PartBody(name="top", cells=(top,)), *_legs(sizes), *_aprons(sizes)]
+    bodies += stretcher_bodies(sizes, *_corners(sizes))
     for name in _SIDES[: sizes.count("leaves")]:
         far = _PLAY_MM + sizes.mm("leaf")
         x = _mirrored((-far, -_PLAY_MM), width, name)
@@ -261,6 +241,7 @@ def _skeletons(sizes: Sizes) -> tuple[Skeleton, ...]:
         ),
         Skeleton(name="aprons/outside", part="aprons", other_side="aprons/inside"),
         *(Skeleton(name=f"leg.{n}", part=f"leg.{n}", relief=relief) for n in range(1, 5)),
+        Skeleton(name="stretchers", part="stretchers"),
         *(Skeleton(name=f"gate.{name}", part=f"gate.{name}") for name in _SIDES),
         Skeleton(name="top/underside", part="top", orientation="down", other_side="top", hidden=True),
         *(
@@ -289,19 +270,17 @@ def _legs(sizes: Sizes) -> list[PartBody]:
 
 
 def _leg(sizes: Sizes, x: Span, y: Span, name: str) -> tuple[Cell, ...]:
-    shape, head = sizes.choice("leg_shape"), _under(sizes)
-    if shape == "square":
-        return (box(x, y, (0.0, head), name, {"bottom": "feet"}),)
-    neck = head - sizes.mm("apron") - _BLOCK_MM
-    centre, half = ((x[0] + x[1]) / 2.0, (y[0] + y[1]) / 2.0), sizes.mm("leg") / 2.0
-    block = box(x, y, (neck, head), name)
-    if shape == "turned":
-        rings = tuple(Ring(share * neck, radius * half, zone) for share, radius, zone in _PROFILE)
-        return (block, *turned(centre, rings, name, foot="feet", head=name))
-    inset = (sizes.mm("leg") - sizes.mm("foot")) / 2.0
-    foot = box_corners((x[0] + inset, x[1] - inset), (y[0] + inset, y[1] - inset), (0.0, 0.0))[:4]
-    knee: tuple[Point, ...] = box_corners(x, y, (neck, neck))[:4]
-    return (block, hexahedron((*foot, *knee), name, {"bottom": "feet"}))
+    head = _under(sizes)
+    leg = Leg(
+        x=x,
+        y=y,
+        head_mm=head,
+        neck_mm=head - sizes.mm("apron") - BLOCK_MM,
+        shape=sizes.choice("leg_shape"),
+        foot_mm=sizes.mm("foot"),
+        low=stretcher_square(sizes),
+    )
+    return leg_cells(leg, name)
 
 
 def _aprons(sizes: Sizes) -> list[PartBody]:
@@ -330,7 +309,7 @@ def _gate(sizes: Sizes, name: str) -> list[PartBody]:
     rail = (post[1], sizes.mm("overhang") - _PLAY_MM)
     middle = ((depth - leg) / 2.0, (depth + leg) / 2.0)
     slim = ((depth - thick) / 2.0, (depth + thick) / 2.0)
-    upper = under - sizes.mm("apron") - _BLOCK_MM
+    upper = under - sizes.mm("apron") - BLOCK_MM
     skin = Skin(f"gate.{name}")
     post_cell = box(_mirrored(post, width, name), middle, (0.0, under - _PLAY_MM), skin, {"bottom": "feet"})
     x = _mirrored(rail, width, name)
@@ -352,7 +331,14 @@ def _mirrored(span: Span, width: float, name: str) -> Span:
 FORM = Form(
     id="table",
     name="table",
-    aliases=("dining table", "desk", "coffee table", "side table", "gate-leg table", "drop-leaf table"),
+    aliases=(
+        "dining table",
+        "writing table",
+        "coffee table",
+        "side table",
+        "gate-leg table",
+        "drop-leaf table",
+    ),
     meaning="A top on four legs with aprons; drop leaves on gate legs if wished.",
     parameters=PARAMETERS,
     problems=problems,
