@@ -19,6 +19,8 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "bookcase": {"width": 900, "depth": 300, "height": 1800},
     "sideboard": {"width": 1600, "depth": 450, "height": 850},
     "desk": {"width": 1400, "depth": 700, "height": 760},
+    "bench": {"width": 1200, "depth": 350, "height": 450},
+    "bedside": {"width": 450, "depth": 400, "height": 600},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -31,6 +33,8 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "bookcase": ((400, 2400), (180, 450), (500, 2300)),
     "sideboard": ((700, 2400), (300, 600), (500, 1100)),
     "desk": ((900, 2000), (450, 900), (650, 850)),
+    "bench": ((400, 2400), (200, 600), (250, 600)),
+    "bedside": ((300, 700), (250, 600), (400, 900)),
 }
 
 

@@ -86,6 +86,25 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("desk", {"width": 1400, "depth": 700, "height": 760, "knee_back": "no", "overhang": 0, "drawers": 2}),
     ("table", {"width": 1200, "depth": 800, "height": 750, "leg_shape": "turned", "stretcher": "box"}),
     ("table", {"width": 1200, "depth": 800, "height": 750, "stretcher": "h-shaped"}),
+    ("bench", {"width": 1200, "depth": 350, "height": 450}),
+    (
+        "bench",
+        {
+            "width": 1200,
+            "depth": 350,
+            "height": 450,
+            "seat_boards": 3,
+            "leg_shape": "turned",
+            "stretcher": "box",
+        },
+    ),
+    ("bench", {"width": 1200, "depth": 350, "height": 450, "support": "ends"}),
+    ("bench", {"width": 1200, "depth": 350, "height": 450, "leg_shape": "tapered", "overhang": 0}),
+    ("bedside", {"width": 450, "depth": 400, "height": 600}),
+    ("bedside", {"width": 450, "depth": 400, "height": 600, "below": "open", "drawers": 2}),
+    ("bedside", {"width": 450, "depth": 400, "height": 600, "kind": "table", "leg_shape": "tapered"}),
+    ("bedside", {"width": 450, "depth": 400, "height": 600, "kind": "table", "leg_shape": "turned"}),
+    ("bedside", {"width": 450, "depth": 400, "height": 600, "door_kind": "slatted", "drawers": 0}),
 )
 
 

@@ -99,7 +99,7 @@ def test_a_sideboard_says_what_does_not_fit():
         problems("sideboard", drawer_bays=5)["drawer_bays"].what == "5 bays with drawers are more than 3 bays"
     )
     assert problems("sideboard", drawers=10)["drawers"].what == (
-        "10 rows with 58.8 mm for each leaves no room for drawers"
+        "a row 58.8 mm high leaves no room for drawers"
     )
     assert problems("sideboard", width=600, bays=8)["bays"].what == "8 bays are 50 mm wide each"
 
@@ -141,3 +141,36 @@ def test_stretchers_join_the_legs_of_a_table_low_down():
     assert found["leg.1"].area_m2 == pytest.approx(4 * 0.06 * 0.725 - 2 * 0.1 * 0.022 - 2 * 0.04 * 0.02)
     answer = problems("table", stretcher="box", leg_shape="tapered")
     assert answer["stretcher"].what == "stretchers join square or turned legs here, not tapered ones"
+
+
+def test_a_bedside_cabinet_has_a_drawer_over_its_door():
+    found = faces("bedside", board=20, overhang=10, play=2, drawer_height=120, rail_thickness=18, plinth=60)
+    # opening 450 - 2·30 = 390 wide, 600 - 60 - 20 - 20 = 500 high, below the drawer 500 - 120 - 18 = 362
+    assert found["door/inside"].area_m2 == pytest.approx(0.386 * 0.358)
+    wide, tall = 0.386, 0.116
+    assert found["drawer.1/front"].area_m2 == pytest.approx(wide * tall + 2 * (wide + tall) * 0.02)
+    # the board that carries the drawer: 10 to 400 - 6
+    assert found["drawer board"].area_m2 == pytest.approx(0.39 * 0.384)
+    assert found["drawer board"].running
+    assert "door/inside" not in faces("bedside", below="open")
+
+
+def test_a_bedside_table_has_a_drawer_between_its_front_legs():
+    found = faces("bedside", kind="table", top=20, overhang=10, leg=40, apron=110, rail_thickness=18, play=2)
+    # 450 - 20 - 80 = 350 between the legs, the drawer's opening 110 - 18 = 92 high
+    wide, tall = 0.346, 0.088
+    assert found["drawer.1/front"].area_m2 == pytest.approx(wide * tall + 2 * (wide + tall) * 0.02)
+    # the rail below it, as deep as the legs: front and lower side
+    assert found["rails"].area_m2 == pytest.approx(0.35 * (0.018 + 0.04))
+    assert "side.left/outside" not in found
+    assert problems("bedside", kind="table", doors=1)["doors"].what == "a bedside has no doors"
+    assert problems("bedside", kind="table", plinth=50)["plinth"].what == (
+        "plinth has no meaning where kind is table"
+    )
+
+
+def test_a_bedside_says_what_leaves_no_room():
+    assert problems("bedside", drawers=4)["drawers"].what == "the drawers leave 0 mm below them"
+    assert problems("bedside", kind="table", apron=60)["apron"].what == (
+        "a row 42 mm high leaves no room for drawers"
+    )

@@ -61,11 +61,15 @@ class Built:
         Surfaces with their exposed areas, in the order of the form.
     assumed
         Values that were not given.
+    taken_out
+        Parts that are not wood and are out while the piece is worked on: glass, mirrors, seat pads.
+        They have no surfaces and take no area off those of others.
     """
 
     bodies: tuple[PartBody, ...]
     faces: tuple[Face, ...]
     assumed: tuple[Assumed, ...] = ()
+    taken_out: tuple[PartBody, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,7 +122,11 @@ class Skeleton:
     hidden: bool = False
 
 
-def measured(bodies: tuple[PartBody, ...], skeletons: tuple[Skeleton, ...]) -> Built:
+def measured(
+    bodies: tuple[PartBody, ...],
+    skeletons: tuple[Skeleton, ...],
+    taken_out: tuple[PartBody, ...] = (),
+) -> Built:
     """
     Return parts with their surfaces measured.
 
@@ -128,6 +136,8 @@ def measured(bodies: tuple[PartBody, ...], skeletons: tuple[Skeleton, ...]) -> B
         Parts that do not overlap.
     skeletons
         Surfaces in the order in which they are to come out; those covered all over drop out.
+    taken_out
+        Parts that are not wood; they are not measured.
 
     Returns
     -------
@@ -167,7 +177,7 @@ def measured(bodies: tuple[PartBody, ...], skeletons: tuple[Skeleton, ...]) -> B
                 hidden=skeleton.hidden,
             )
         )
-    return Built(bodies=bodies, faces=tuple(faces), assumed=tuple(assumed))
+    return Built(bodies=bodies, faces=tuple(faces), assumed=tuple(assumed), taken_out=taken_out)
 
 
 def build_to_size(form: Form, params: Mapping[str, Value]) -> Built | tuple[Problem, ...]:

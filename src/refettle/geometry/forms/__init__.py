@@ -5,6 +5,8 @@ from difflib import get_close_matches
 
 from refettle.geometry.form import Built, Form, build_to_size
 from refettle.geometry.forms import (
+    bedside,
+    bench,
     board,
     bookcase,
     chest,
@@ -33,6 +35,8 @@ FORMS: dict[str, Form] = {
         bookcase.FORM,
         sideboard.FORM,
         desk.FORM,
+        bedside.FORM,
+        bench.FORM,
         free_list.FORM,
     )
 }

@@ -102,7 +102,7 @@ def stack_problems(sizes: Sizes, stack: Stack, blamed: tuple[str, str, str]) -> 
     rows = (
         (blamed[0], wide < max(_LEAST_DRAWER_MM, side + 20.0), f"an opening {max(wide, 0.0):.3g} mm wide"),
         (blamed[1], deep < _LEAST_DRAWER_MM / 2, f"a depth of {sizes.mm('depth'):.6g} mm"),
-        (blamed[2], high < least, f"{stack.drawers} rows with {max(high, 0.0):.3g} mm for each"),
+        (blamed[2], high < least, f"a row {max(high, 0.0):.3g} mm high"),
     )
     return tuple(
         Problem(

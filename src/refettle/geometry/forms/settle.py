@@ -194,7 +194,7 @@ def _ends(sizes: Sizes) -> list[PartBody]:
 FORM = Form(
     id="settle",
     name="settle",
-    aliases=("bench", "hall bench", "pew", "high-backed bench"),
+    aliases=("hall bench", "pew", "high-backed bench"),
     meaning="A bench with a high back; the rear of the back is taken to stand against a wall.",
     parameters=PARAMETERS,
     problems=problems,
