@@ -9,7 +9,9 @@ if TYPE_CHECKING:
     from refettle.domain.piece_plan import PiecePlan
     from refettle.domain.plan import Risk
     from refettle.domain.step import Step
+    from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
+    from refettle.services.buy_many import ShoppingList
     from refettle.services.mend_own import Change
     from refettle.services.why import Explanation
 
@@ -74,11 +76,7 @@ class Laid:
     @property
     def names(self) -> "Knowledge":
         """Return the facts with the person's own tins among the classes, so that these can be named."""
-        know = self.know
-        for tin in self.workshop.products:
-            if tin.label:
-                know = know.with_label(tin.cls, tin.label, tin.name)
-        return know
+        return self.know
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -146,6 +144,9 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     workshop, more = read_workshop(shop_text, workshop_file or "usual workshop", know)
     if piece is None or workshop is None:
         return Refused(findings=(*said, *more), knowledge_version=know.version)
+    from refettle.services.binding import bind_products  # noqa: PLC0415 - only once there is a workshop
+
+    know, workshop = bind_products(know, workshop)
     return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more))
 
 
@@ -310,3 +311,62 @@ def _listed(words: list[str]) -> str:
     """Return words in a row, the long tail counted."""
     more = len(words) - _MOST_NAMED
     return ", ".join(words[:_MOST_NAMED]) + (f" and {more} more" if more > 0 else "")
+
+
+def knowledge() -> "Knowledge":
+    """Return all facts, for what needs no file."""
+    from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
+
+    return load_knowledge()
+
+
+def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Laid, ...] | Refused:
+    """
+    Read tables and files of several pieces.
+
+    Parameters
+    ----------
+    piece_files
+        Paths of the piece files.
+    workshop_file
+        Path of the workshop file; None = a usual workshop.
+
+    Returns
+    -------
+    tuple of Laid or Refused
+        Each piece ready, or what is wrong in all the files.
+    """
+    read = [lay_out(piece_file, workshop_file) for piece_file in piece_files]
+    laid = tuple(one for one in read if isinstance(one, Laid))
+    refused = [one for one in read if isinstance(one, Refused)]
+    if not refused:
+        return laid
+    findings = tuple(dict.fromkeys(finding for one in refused for finding in one.findings))
+    return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
+
+
+def piece_names(laid: tuple[Laid, ...]) -> tuple[str, ...]:
+    """Return the names of some pieces, numbered where two have the same."""
+    names: list[str] = []
+    for one in laid:
+        name, number = one.piece.name, 1
+        while name in names:
+            number += 1
+            name = f"{one.piece.name} ({number})"
+        names.append(name)
+    return tuple(names)
+
+
+def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":
+    """Return one shopping list for several pieces, at least one, that share a workshop."""
+    from refettle.services.buy_many import buy_many  # noqa: PLC0415 - heavy
+
+    plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
+    return buy_many(laid[0].know, laid[0].workshop, plans)
+
+
+def begin(answers: "Answers", path: str) -> "Begun":
+    """Return a new piece file as text, with what it reads as; nothing is written yet."""
+    from refettle.files.new_piece import begin_piece  # noqa: PLC0415 - heavy
+
+    return begin_piece(answers, path, knowledge())

@@ -52,6 +52,8 @@ def explain_clash(bench: Bench, menu: Menu) -> Impossible:
         look = Look(kind=kind, sheen=menu.look.sheen)
         if kind == menu.look.kind and menu.look.depth is None:
             continue
+        if kind == "keep" and bench.begin.worlds[0].states[0].bare:
+            continue
         again = relooked_bench(bench, look)
         other = replace(menu, look=look, surface=again.surface)
         found = Search(again, other, _weights(bench)).run(most=400)

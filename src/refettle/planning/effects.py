@@ -480,4 +480,4 @@ def _revived(know: Knowledge, state: State) -> State:
         return state
     fresh = changed(top, hold=max(top.hold, 95), patchy=max(0, top.patchy - 10))
     damage = state.damage - {"white-ring", "crazed-film", "worn-film", "scratches"}
-    return changed(state, stack=(*state.stack[:-1], fresh), damage=damage, on_top=())
+    return changed(state, stack=(*state.stack[:-1], fresh), damage=damage)

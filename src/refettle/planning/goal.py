@@ -9,6 +9,12 @@ _FLAW_MONEY = 30.0
 _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 
+def out_of_reach(know: Knowledge, ground: Ground, look: Look) -> bool:
+    """Return whether no step whatever can bring the look: there is no wood face to show."""
+    clear = look.kind not in {"keep", "opaque", "odour-free"}
+    return clear and not know.wood(ground.wood).shows_wood
+
+
 def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
     """
     Return whether a state shows the look that is wanted.

@@ -11,7 +11,7 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.ahead import ALSO, BODY, CLOSE, Ahead, colours_of, last_class, tails_of
 from refettle.planning.bench import Bench, Offer, loses_original, setup_hours
 from refettle.planning.cost import BALANCED, VALUE_LOST_M2, Aim
-from refettle.planning.goal import flaws, flaws_at_least, reached
+from refettle.planning.goal import flaws, flaws_at_least, out_of_reach, reached
 from refettle.planning.node import Entry, Lot, Node, way_to
 from refettle.planning.offers import STAGES, Menu
 from refettle.planning.start import Start
@@ -115,6 +115,8 @@ class Search:
 
     def run(self, most: int = MAX_EXPANSIONS) -> Found:
         """Return the cheapest route, or an empty one where no way leads to the look."""
+        if all(out_of_reach(self.menu.know, ground, self.menu.look) for ground in self.bench.begin.grounds):
+            return Found(steps=(), cost=float("inf"), expanded=0, exact=True, bound=float("inf"))
         root = self._root()
         ahead = self._ahead(root)
         heap: list[Entry] = [(0.0, (), root, None, 0)]

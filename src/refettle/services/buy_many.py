@@ -67,7 +67,7 @@ class ShoppingList:
     Attributes
     ----------
     items
-        Films first, then removers, cleaners, abrasives; each in the order it is first met.
+        Films first, then removers, cleaners, abrasives; each in the order it is first met, abrasives by grit.
     money
         What it costs [money].
     apart
@@ -88,9 +88,7 @@ class ShoppingList:
 _ORDER = ("film", "remover", "cleaner", "abrasive")
 
 
-def buy_many(
-    know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...]
-) -> ShoppingList:
+def buy_many(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...]) -> ShoppingList:
     """
     Return the shopping list of several pieces.
 
@@ -115,7 +113,7 @@ def buy_many(
         for item in plan.buy:
             wanted.setdefault((item.kind, item.cls), []).append((name, item))
     items = [_together(know, workshop, rows) for rows in wanted.values()]
-    items.sort(key=lambda item: _ORDER.index(item.purchase.kind))
+    items.sort(key=_place)
     return ShoppingList(
         items=tuple(items),
         money=sum((item.purchase.money for item in items), start=ZERO),
@@ -123,6 +121,12 @@ def buy_many(
         left_out=tuple((name, g.name) for name, plan in plans for g in plan.groups if g.route is None),
         disposal=_disposal(know, items),
     )
+
+
+def _place(item: Bought) -> tuple[int, int]:
+    """Return where an item stands in the list: by kind, abrasives by grit."""
+    kind = item.purchase.kind
+    return _ORDER.index(kind), int(item.purchase.cls) if kind == "abrasive" else 0
 
 
 def _together(know: Knowledge, workshop: Workshop, rows: list[tuple[str, Purchase]]) -> Bought:
@@ -134,7 +138,9 @@ def _together(know: Knowledge, workshop: Workshop, rows: list[tuple[str, Purchas
         purchase = film_purchase(know, workshop, first.cls, need)
         there = purchase.have_l + sum(tins_to_buy(workshop, first.cls, need))
         left = Range(
-            low=max(0.0, there - need.high), likely=max(0.0, there - need.likely), high=max(0.0, there - need.low)
+            low=max(0.0, there - need.high),
+            likely=max(0.0, there - need.likely),
+            high=max(0.0, there - need.low),
         )
         return Bought(purchase=purchase, shares=shares, left_l=left)
     purchase = Purchase(

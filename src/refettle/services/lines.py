@@ -205,6 +205,8 @@ def _otherwise(plan: PiecePlan) -> str:
 def hours_words(minutes: Range) -> str:
     """Return hands-on time as a range in hours."""
     low, high = minutes.low / 60.0, minutes.high / 60.0
+    if minutes.high < 8:
+        return "a few minutes"
     if high < 1.0:
         return f"{round(minutes.low / 5) * 5 or 5}–{round(minutes.high / 5) * 5 or 5} min"
     if high < 4:
@@ -231,7 +233,8 @@ def _buy(plan: PiecePlan) -> str:
     if not plan.buy:
         return ""
     text = f"Buy: {', '.join([*tins, *rest])}" if tins or rest else "Buy: cleaning and sanding things only"
-    text += f", about {plan.money.low:.0f}–{plan.money.high:.0f} {plan.currency} in all."
+    cost = f"about {plan.money.low:.0f}–{plan.money.high:.0f}" if plan.money.high >= 1 else "less than 1"
+    text += f", {cost} {plan.currency} in all."
     if have:
         text += f" On the shelf: {', '.join(have)}."
     return text

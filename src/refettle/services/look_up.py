@@ -13,7 +13,7 @@ from refettle.knowledge.rows import FactRow, Identity, Property
 KIND_WORDS: Final = {
     "wood": ("wood", "woods"),
     "build": ("build", "builds"),
-    "film": ("class", "classes"),
+    "film": ("finish class", "finish classes"),
     "contaminant": ("contaminant", "contaminants"),
     "latent": ("cause in the wood", "causes in the wood"),
     "cleaner": ("cleaner", "cleaners"),
@@ -26,6 +26,7 @@ KIND_WORDS: Final = {
     "labour": ("kind of work", "kinds of work"),
 }
 """Kinds of thing, in the order they are listed, with the words for one and for many."""
+_OTHER_WORDS: Final = {"film": ("class", "classes", "finishes"), "latent": ("causes",), "labour": ("work",)}
 _UNIT_ENDS: Final = frozenset({"h", "c", "um", "g", "l", "m2", "m3", "kg"})
 _NEAR: Final = 6
 
@@ -91,7 +92,8 @@ def kind_meant(word: str) -> str | None:
     """
     wanted = plain_spelling(word)
     for kind, words in KIND_WORDS.items():
-        if wanted in {plain_spelling(spelling) for spelling in (*words, kind, f"{kind}s")}:
+        more = _OTHER_WORDS.get(kind, ())
+        if wanted in {plain_spelling(spelling) for spelling in (*words, kind, f"{kind}s", *more)}:
             return kind
     return None
 
@@ -238,7 +240,9 @@ def _kept(properties: tuple[KnownProperty, ...], word: str) -> tuple[KnownProper
     """Return the properties that a word names exactly, else those that have all its words in their name."""
     bare = plain_spelling(word)
     exact = tuple(
-        one for one in properties if bare in {plain_spelling(one.prop.name), plain_spelling(label_of(one.prop))}
+        one
+        for one in properties
+        if bare in {plain_spelling(one.prop.name), plain_spelling(label_of(one.prop))}
     )
     if exact:
         return exact
