@@ -11,6 +11,9 @@ from refettle.cli.help_pages import PAGES
 from refettle.cli.terminal import Answer, folded
 
 COMMANDS: Final = tuple(PAGES)
+_WITHOUT_FILE: Final = frozenset({"facts"})
+_SEVERAL_FILES: Final = frozenset({"buy"})
+_WITHOUT_WORKSHOP: Final = frozenset({"facts", "new"})
 
 
 class _Parser(argparse.ArgumentParser):
@@ -36,13 +39,19 @@ def parser() -> argparse.ArgumentParser:
     made = {}
     for name in COMMANDS:
         made[name] = commands.add_parser(name, add_help=False, allow_abbrev=False)
-        made[name].add_argument("file", metavar="FILE")
-        made[name].add_argument("--workshop", metavar="FILE")
         made[name].add_argument("--json", action="store_true")
+        if name not in _WITHOUT_FILE:
+            made[name].add_argument("file", metavar="FILE", nargs="+" if name in _SEVERAL_FILES else None)
+        if name not in _WITHOUT_WORKSHOP:
+            made[name].add_argument("--workshop", metavar="FILE")
     made["plan"].add_argument("--short", action="store_true")
     made["plan"].add_argument("--all", action="store_true")
     made["why"].add_argument("surface", metavar="SURFACE")
     made["why"].add_argument("--not", dest="not_this", metavar="STEP|LOOK")
+    made["facts"].add_argument("word", metavar="WORD", nargs="?")
+    made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
+    for option in ("form", "size", "wood", "finish", "look", "era"):
+        made["new"].add_argument(f"--{option}", metavar={"form": "FORM", "size": "SIZE"}.get(option, "WORD"))
     return top
 
 

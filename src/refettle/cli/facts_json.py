@@ -44,7 +44,7 @@ def facts_json(
             "things": [
                 {
                     **_identity(thing.identity),
-                    "properties": [_property(know, one) for one in thing.properties],
+                    "facts": [_property(know, one) for one in thing.properties],
                 }
                 for thing in things
             ],

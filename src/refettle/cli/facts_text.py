@@ -37,8 +37,8 @@ def kinds_text(know: Knowledge, page: Page) -> str:
     """
     page.heading("What is known")
     page.gap()
-    for kind, (one, many) in KIND_WORDS.items():
-        page.marked(many, count_words(len(know.ids(kind)), one, many), indent=2, column=_COUNT)
+    for kind, (_, many) in KIND_WORDS.items():
+        page.marked(many, f"{len(know.ids(kind)):>3}", indent=2, column=_COUNT)
     page.gap()
     page.write('Names of one kind: "refettle facts woods". One thing: "refettle facts oak".')
     return page.text()
@@ -126,14 +126,16 @@ def compared_text(know: Knowledge, things: tuple[KnownThing, ...], page: Page) -
     width = 2 + max(len(thing.identity.name) for thing in things) + 2
     for prop in dict.fromkeys(one.prop for thing in things for one in thing.properties):
         page.heading(label_of(prop))
-        page.write(_start(prop.meaning), indent=2, hang=2)
+        page.write(_meaning(prop), indent=2, hang=2)
         page.gap()
         rows = [(thing.identity, one) for thing in things for one in thing.properties if one.prop is prop]
         for identity, one in sorted(rows, key=lambda row: -_number(row[1])):
             said = _usual(know, prop) if one.winner is None else _valued(know, prop, one.winner)
             grade = "as usual" if one.winner is None else one.winner.grade
             about = f", {one.about}" if one.about else ""
-            page.marked(identity.name + about, f"{said}; {grade}", indent=2, column=min(width, page.width // 2))
+            page.marked(
+                identity.name + about, f"{said}; {grade}", indent=2, column=min(width, page.width // 2)
+            )
     return page.text()
 
 
@@ -150,7 +152,9 @@ def _title(page: Page, know: Knowledge, identity: Identity) -> None:
     if identity.aliases:
         page.write(f"Also called {', '.join(identity.aliases)}", indent=2, hang=2)
     if identity.parent:
-        page.write(f"Where it has no facts of its own: as {know.name(identity.kind, identity.parent)}", indent=2)
+        page.write(
+            f"Where it has no facts of its own: as {know.name(identity.kind, identity.parent)}", indent=2
+        )
 
 
 def _property(page: Page, know: Knowledge, identity: Identity, one: KnownProperty) -> None:
@@ -161,7 +165,7 @@ def _property(page: Page, know: Knowledge, identity: Identity, one: KnownPropert
     said = f"{_usual(know, one.prop)}, as usual" if winner is None else _valued(know, one.prop, winner)
     page.write(f"{label}: {said}", indent=2, hang=2)
     if one.prop.meaning and not one.about:
-        page.write(_start(one.prop.meaning), indent=4, hang=2)
+        page.write(_meaning(one.prop), indent=4, hang=2)
     if winner is None:
         page.write("no source speaks of it", indent=4)
     else:
@@ -218,6 +222,11 @@ def _grounds(know: Knowledge, identity: Identity, row: FactRow) -> str:
     if row.note:
         parts.append(row.note)
     return "; ".join(parts)
+
+
+def _meaning(prop: Property) -> str:
+    """Return what a property says, its choices in a row."""
+    return _start(prop.meaning.replace(" | ", ", "))
 
 
 def _start(words: str) -> str:

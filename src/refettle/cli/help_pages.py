@@ -7,6 +7,9 @@ order, and why.
   refettle plan FILE              what to do with the piece, and what it takes
   refettle foresee FILE           what would go wrong with your own sequence
   refettle why FILE SURFACE       why this is done to a surface, and not that
+  refettle buy FILE...            one shopping list for several pieces
+  refettle facts WORD             what is known of a wood, a finish, a fault ...
+  refettle new FILE               a short piece file to begin with
 
 FILE is a piece file: a few lines on wood, old finish and the look you want.
 More on one command:  refettle plan --help
@@ -65,7 +68,60 @@ Says why a surface gets the steps it gets, and what that rests on.
 Exit 0: answered.  1: an error in a file.  2: wrong call.
 """
 
-PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY}
+BUY = f"""\
+refettle buy FILE... [--workshop FILE] [--json]
+
+One shopping list for several pieces: litres are added up first, then set
+against the shelf and rounded up to tins once. Says which piece needs how much,
+what it costs, what will be left, and where leftovers and rags go.
+
+  FILE...           piece files, one or more; a file named twice counts twice
+{_SHARED}\
+
+Exit 0: all is in the list.  1: an error in a file, or a look that cannot be
+had, so that nothing is counted for it.  2: wrong call.
+"""
+
+FACTS = """\
+refettle facts [WORD [PROPERTY]] [--json]
+
+Says what is known of a thing and where it is known from: each property with its
+value, range, unit and conditions, what it rests on, and what others say.
+
+  WORD              a wood, class, contaminant, cleaner, remover, tool, test,
+                    damage, repair, fault, build ..., by any of its names; or a
+                    kind, such as woods: all its names; none: all kinds
+  PROPERTY          one property, such as tannin or "recoat from"; with a kind,
+                    that property of all its things, highest first
+  --json            everything as JSON, units in the names
+  --help            this page
+
+Exit 0: answered.  2: nothing is called so; nearest words are named.
+"""
+
+NEW = """\
+refettle new FILE [--form FORM] [--size SIZE] [--wood WORD] [--finish WORD]
+                  [--look WORD] [--era WORD] [--json]
+
+Writes a short piece file, with a comment beside each entry that says what it
+may be. On a terminal, without options, it asks five questions. What is not said
+is written as usual and marked. A file that is there already is left alone.
+
+  FILE              the file to write; the piece is named after it
+  --form FORM       table, "chest of drawers" ...; list = surfaces you measured
+  --size SIZE       width x depth x height over all: "120 x 60 x 75 cm"
+  --wood WORD       oak, pine ...; hardwood or softwood where not known
+  --finish WORD     what is on it now: bare, shellac, "unknown paint" ...;
+                    "don't know": the file names the spot tests that tell
+  --look WORD       keep, natural, stained, oiled, waxed, "opaque white" ...
+  --era WORD        1930s, "about 1900", 1925-1940
+  --json            what was written, as JSON
+  --help            this page
+
+Exit 0: written.  2: wrong call, nothing written.
+"""
+
+PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY, "buy": BUY, "facts": FACTS, "new": NEW}
 
 
 def asked(given: list[str]) -> str | None:
