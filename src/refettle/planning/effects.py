@@ -198,7 +198,7 @@ def clean(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
                 state, damp=min(30, state.damp + round(3 * wet)), raised=state.raised or not state.grain_set
             )
         if agent.solvent in {"alcohol", "strong", "spirits"}:
-            left = 30.0 if "thorough" in step.how else 50.0
+            left = 25.0 if "thorough" in step.how else 40.0
             for extractive in ("wood-oils", "antioxidants"):
                 state = state.with_cause(extractive, _trim(left * state.strength(extractive)))
     for smell in ("smoke", "rodent", "musty"):

@@ -75,8 +75,8 @@ def uneven_ground(sit: Situation) -> Cause | None:
     why = ""
     if before.strength("filled") > 0 or before.damage & {"holes", "gouges", "missing-veneer"}:
         chance, why = 0.4, "fillings take colour unlike the wood around them"
-    if sit.ground.mixed and chance < 0.33:
-        chance, why = 0.33, "two woods take one colour differently"
+    if sit.ground.mixed and chance < 0.28:
+        chance, why = 0.28, "two woods take one colour differently"
     if before.damage & {"faded", "black-ring", "burn"} and chance < 0.35:
         chance, why = 0.35, "old marks show through the colour"
     if before.colour == "old" and sit.over_bare and chance < 0.25:
@@ -172,7 +172,7 @@ def glue_under_colour(sit: Situation) -> Cause | None:
     glue = sit.before.soiled("glue")
     if new is None or glue <= 0 or new.opaque:
         return None
-    colour = 0.85 if new.colour_kind != "none" else 0.6
+    colour = 0.85 if new.colour_kind != "none" else 0.7
     return Cause(
         chance=colour * glue,
         why=f"glue smears keep {new.name} out and show as pale spots",

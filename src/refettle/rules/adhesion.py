@@ -48,6 +48,8 @@ def smooth_ground(sit: Situation) -> Cause | None:
     ):
         return None
     hold = facts.holds_keyed if sit.keyed else facts.holds_smooth
+    if facts.porous >= 0.5 and facts.id == new.id:
+        hold = max(hold, 0.97)
     if not sit.keyed and _within_window(sit):
         same = facts.id == new.id or facts.carrier == new.carrier
         hold = max(hold, 0.9 if same else 0.75)

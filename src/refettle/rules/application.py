@@ -48,7 +48,7 @@ def laps_show(sit: Situation) -> Cause | None:
     if new.colour_kind != "none" and not new.opaque and not new.wiped_off:
         base = 0.34
     elif new.wiped_off and new.carrier in {"water", "alcohol"}:
-        base = 0.12
+        base = 0.16
     elif new.wiped_off:
         base, hot = 0.05, 0.6 * hot
     elif sit.step.method in {"wipe", "pad"}:

@@ -38,7 +38,7 @@ def silicone_in_wood(sit: Situation) -> Cause | None:
         return None
     through = shared_film_barrier(sit.know, sit.before, "blocks_silicone", 0.1)
     return Cause(
-        chance=0.9 * strength * new.crater_prone * through,
+        chance=0.97 * strength * new.crater_prone * through,
         why=f"silicone in the wood makes {new.name} pull into craters",
         reads=(("latent:silicone-deep", "moves_strong"), (film_key(new.id), "crater_prone")),
     )

@@ -51,7 +51,9 @@ def cold_cracks(sit: Situation) -> Cause | None:
         return None
     facts = sit.know.film(top.cls)
     hard = ramp(facts.flexibility, 0.5, 0.15)
-    frost = 1.0 if "freezing" in sit.step.how else 0.6
+    frost = 1.0 if "freezing" in sit.step.how else 0.75
+    if sit.ground.veneer_um > 0:
+        frost *= 1.25
     return Cause(
         chance=0.65 * hard * frost * (0.4 + 0.6 * ramp(top.um, 20, 120)),
         why=f"{facts.name} is too brittle to follow the wood in cold or very dry air",

@@ -44,7 +44,7 @@ def solvent_bites(sit: Situation) -> Cause | None:
     chance = 1.05 * new.bite * (1.0 - resist) * _wetness(sit) * thin
     if not new.dry_um:
         chance *= 0.4
-    if new.bite < 0.4 and below.old:
+    if (new.bite < 0.4 and below.old) or (facts.wiped_off and below.ripe >= 150):
         chance *= 0.5
     return Cause(
         chance=chance,

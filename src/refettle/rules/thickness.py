@@ -78,7 +78,7 @@ def gas_from_unripe_below(sit: Situation) -> Cause | None:
     if below is not None and not below.old and new.family in {"waterborne", "evaporative", "crosslinked"}:
         oil = sit.know.film(below.cls)
         if oil.needs_bare and oil.cure_oxidative > 0.5 and oil.colour_kind == "none":
-            soft = 0.5 * ramp(below.ripe, 350, 120)
+            soft = 0.5 * ramp(cure_share(sit.know, below), 0.35, 0.05)
             if soft > chance:
                 return Cause(
                     chance=soft,
