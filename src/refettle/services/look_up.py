@@ -132,14 +132,18 @@ def near_words(know: Knowledge, word: str) -> tuple[str, ...]:
     Returns
     -------
     tuple of str
-        Up to six, over all kinds and the words for kinds.
+        Up to six, each of another thing, over all kinds and the words for kinds.
     """
-    spellings = {plain_spelling(words[1]): words[1] for words in KIND_WORDS.values()}
+    spellings = {plain_spelling(words[1]): (words[1], words[1]) for words in KIND_WORDS.values()}
     for kind in KIND_WORDS:
-        for bare, (_, spelling) in know.words.get(kind, {}).items():
-            spellings.setdefault(bare, spelling)
-    hits = get_close_matches(plain_spelling(word), list(spellings), n=_NEAR, cutoff=0.6)
-    return tuple(spellings[hit] for hit in hits)
+        for bare, (id_, spelling) in know.words.get(kind, {}).items():
+            said = know.name(kind, id_) if spelling == id_ else spelling
+            spellings.setdefault(bare, (f"{kind}:{id_}", said))
+    hits = get_close_matches(plain_spelling(word), list(spellings), n=3 * _NEAR, cutoff=0.6)
+    nearest: dict[str, str] = {}
+    for hit in hits:
+        nearest.setdefault(*spellings[hit])
+    return tuple(nearest.values())[:_NEAR]
 
 
 def known_of(know: Knowledge, identity: Identity) -> KnownThing:
