@@ -11,7 +11,8 @@ def _sealed_share(sit: Situation) -> float:
         facts = sit.know.film(film.cls)
         if film.old or film.um > 15 or facts.colour_kind != "none":
             continue
-        sealed = max(sealed, 0.6 if "condition" in facts.role or "seal" in facts.role else 0.0)
+        if "condition" in facts.role or "seal" in facts.role:
+            sealed = max(sealed, 0.6 * ramp(film.ripe, 10, 90))
     return sealed
 
 
