@@ -21,6 +21,7 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "desk": {"width": 1400, "depth": 700, "height": 760},
     "bench": {"width": 1200, "depth": 350, "height": 450},
     "bedside": {"width": 450, "depth": 400, "height": 600},
+    "chair": {"width": 450, "depth": 480, "height": 900},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -35,6 +36,7 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "desk": ((900, 2000), (450, 900), (650, 850)),
     "bench": ((400, 2400), (200, 600), (250, 600)),
     "bedside": ((300, 700), (250, 600), (400, 900)),
+    "chair": ((350, 700), (350, 700), (700, 1200)),
 }
 
 

@@ -105,6 +105,30 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("bedside", {"width": 450, "depth": 400, "height": 600, "kind": "table", "leg_shape": "tapered"}),
     ("bedside", {"width": 450, "depth": 400, "height": 600, "kind": "table", "leg_shape": "turned"}),
     ("bedside", {"width": 450, "depth": 400, "height": 600, "door_kind": "slatted", "drawers": 0}),
+    ("chair", {"width": 450, "depth": 480, "height": 900}),
+    (
+        "chair",
+        {
+            "width": 450,
+            "depth": 480,
+            "height": 900,
+            "back_kind": "ladder",
+            "leg_shape": "turned",
+            "stretcher": "box",
+        },
+    ),
+    (
+        "chair",
+        {
+            "width": 450,
+            "depth": 480,
+            "height": 900,
+            "back_kind": "splat",
+            "seat_kind": "drop-in",
+            "leg_shape": "tapered",
+        },
+    ),
+    ("chair", {"width": 450, "depth": 480, "height": 900, "spindles": 7, "stretcher": "h-shaped"}),
 )
 
 

@@ -51,3 +51,60 @@ def test_a_bench_on_board_ends_has_a_rail_between_them():
     assert problems("bench", seat_boards=12, seat_gap=20)["seat_boards"].what == (
         "12 boards of the seat are 10.8 mm wide"
     )
+
+
+def test_the_seat_of_a_chair_is_notched_round_the_back_posts():
+    found = faces("chair", leg=40, seat=20, seat_height=450, apron=60, apron_thickness=20)
+    # 450 by 480 less two posts of 40 by 40; edges all round but where the posts stand
+    edges = 0.02 * (0.45 + 2 * 0.44 + 0.37)
+    assert found["seat"].area_m2 == pytest.approx(0.45 * 0.48 - 2 * 0.04**2 + edges)
+    # aprons 370 and 400 mm long between the legs lie under it, and the two front legs
+    covered = 2 * (0.37 + 0.40) * 0.02 + 2 * 0.04**2
+    assert found["seat/underside"].area_m2 == pytest.approx(0.45 * 0.48 - 2 * 0.04**2 - covered)
+    assert found["seat"].orientation == "up"
+
+
+def test_spindles_stand_between_two_rails():
+    found = faces(
+        "chair", leg=40, seat_height=450, crest=60, back_lift=60, back_rail=30, back_thickness=18, spindles=5, spindle=16
+    )  # fmt: skip
+    # between 540 and 840 mm: 300 mm, swelling from 11.2 to 16 mm and back
+    slant = (150.0**2 + 2.4**2) ** 0.5
+    round_mm2 = 2 * 3.141592653589793 * (5.6 + 8.0) * slant
+    assert found["spindles"].area_m2 == pytest.approx(5 * round_mm2 * 1e-6)
+    assert found["spindles"].relief == "turned"
+    # both rails 370 mm long, 18 mm thick, less ten spindle ends
+    ends = 10 * 3.141592653589793 * 0.0056**2
+    assert found["back rails"].area_m2 == pytest.approx(0.37 * 2 * (0.06 + 0.03 + 2 * 0.018) - ends)
+
+
+def test_a_ladder_back_has_slats_and_a_splat_back_one_board():
+    ladder = faces("chair", leg=40, back_kind="ladder", back_slats=4, crest=50, back_thickness=15)
+    assert ladder["back slats"].area_m2 == pytest.approx(4 * 0.37 * 2 * (0.05 + 0.015))
+    splat = faces(
+        "chair", leg=40, back_kind="splat", splat=120, back_thickness=18, crest=60, back_lift=60, back_rail=30
+    )
+    assert splat["splat"].area_m2 == pytest.approx(2 * 0.3 * (0.12 + 0.018))
+    assert "spindles" not in splat
+
+
+def test_a_drop_in_seat_is_out_for_the_work():
+    chair = built("chair", seat_kind="drop-in")
+    assert [body.name for body in chair.taken_out] == ["seat pad"]
+    assert not {"seat", "seat pad", "seat/underside"} & {face.name for face in chair.faces}
+    assert built("chair").taken_out == ()
+
+
+def test_a_chair_says_what_does_not_fit():
+    assert problems("chair", spindles=15, spindle=18)["spindles"].what == (
+        "15 spindles leave 5.62 mm between them"
+    )
+    assert problems("chair", back_kind="ladder", back_slats=10)["back_slats"].what == (
+        "10 slats leave 0 mm between them"
+    )
+    assert problems("chair", seat_height=850)["seat_height"].what == (
+        "a seat at 850 mm leaves 23 mm between the back's rails"
+    )
+    assert problems("chair", back_kind="splat", splat=500)["splat"].what == (
+        "a splat of 500 mm does not fit between posts 360 mm apart"
+    )

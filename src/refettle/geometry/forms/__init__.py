@@ -9,6 +9,7 @@ from refettle.geometry.forms import (
     bench,
     board,
     bookcase,
+    chair,
     chest,
     chest_of_drawers,
     cupboard,
@@ -37,6 +38,7 @@ FORMS: dict[str, Form] = {
         desk.FORM,
         bedside.FORM,
         bench.FORM,
+        chair.FORM,
         free_list.FORM,
     )
 }

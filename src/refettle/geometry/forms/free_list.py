@@ -122,8 +122,8 @@ def build(sizes: Sizes) -> Built:
 FORM = Form(
     id="list",
     name="free list",
-    aliases=("other", "surfaces", "chair", "bed", "bed end", "frame"),
-    meaning="Surfaces with areas that you measured, where no form fits (chairs, beds, frames).",
+    aliases=("other", "surfaces"),
+    meaning="Surfaces with areas that you measured, where no form fits (arm chairs, shaped work).",
     parameters=(),
     problems=problems,
     build=build,
