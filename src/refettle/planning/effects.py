@@ -19,6 +19,8 @@ _SANDED_AWAY = {"grime": 0.35, "polish": 0.55, "plasticiser": 0.12, "skin-oil": 
                 "glue": 0.48, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
                 "mould": 0.7, "alkali": 0.8, "silicone": 0.9}  # fmt: skip
 _STILL = 0.04
+_SOAKS_IN = frozenset({"grease", "wax", "silicone", "skin-oil", "mineral-oil", "polish"})
+_DRY_STRIP_KEEPS = 0.5
 
 
 def cut_um(grit: int, *, film: bool = False) -> int:
@@ -261,8 +263,10 @@ def _after_strip(
     soiled = max(state.soiled("silicone"), 0.6 * state.soiled("polish"))
     if soiled and was_film:
         deep = max(round(70 * soiled), round(100 * state.strength("silicone-deep")))
+    dry = acts_by in {"heat", "scraper"}
+    kept = {n: _trim(_DRY_STRIP_KEEPS * p) for n, p in state.on_top if dry and n in _SOAKS_IN}
     slow = acts_by in {"mild", "caustic"}
-    soil = dict.fromkeys(leaves, 100 if slow else 45)
+    soil = {n: p for n, p in kept.items() if p > 0} | dict.fromkeys(leaves, 100 if slow else 45)
     if wool:
         soil["iron-dust"] = 60
     if not state.bare:

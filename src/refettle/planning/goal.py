@@ -5,7 +5,7 @@ from refettle.domain.piece import Look
 from refettle.domain.state import State
 from refettle.knowledge.knowledge import Knowledge
 
-_FLAW_MONEY = 30.0
+_FLAW_MONEY = 60.0
 _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 

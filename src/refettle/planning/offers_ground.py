@@ -19,6 +19,7 @@ _CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "
 _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
 _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
+_HEAT_WEAK = 0.2
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
 
@@ -157,6 +158,12 @@ class GroundMenu:
         """Return whether lead is possible: then nothing is sanded or scraped dry, and nothing heated."""
         return any(s.strength("lead") > _LEAD_POSSIBLE for s in states)
 
+    def _bears_heat(self, states: Sequence[State]) -> bool:
+        """Return whether a heat gun may be used: no glued face below, no lacquer that flares up."""
+        if self.know.build_of(self.surface.build).heat_weak > _HEAT_WEAK:
+            return False
+        return not any(self.know.film(f.cls).family == "evaporative" for s in states for f in s.stack)
+
     def _strips(self, states: Sequence[State], zones: Sequence[str]) -> Iterator[Run]:
         """Offer the removers that take least, with the passes they need, wash and, in hollows, picking out."""
         able: list[tuple[float, str, int]] = []
@@ -164,7 +171,7 @@ class GroundMenu:
             facts = self.know.remover(agent)
             if facts.restricted or self.air.temp_c < facts.min_c:
                 continue
-            if facts.not_for_lead and self._lead(states):
+            if facts.not_for_lead and (self._lead(states) or not self._bears_heat(states)):
                 continue
             if agent == "caustic" and (
                 self.surface.build != "solid" or self.know.wood(self.surface.wood).tannin > 0.3
@@ -254,7 +261,9 @@ class GroundMenu:
         if may:
             yield tuple(must)
         if self.look.kind == "keep" and self._melts(states):
-            yield (*must, Step(verb="revive", what="alcohol", wait_after_h=4.0))
+            top = states[0].top
+            own = "alcohol" if top is None or self.know.film(top.cls).resist_alcohol < 0.3 else "thinner-wipe"
+            yield (*must, Step(verb="revive", what=own, wait_after_h=4.0))
         if bare and self.look.kind in _CLEAR and any(s.colour == "old" for s in states):
             bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)
             dry = self._dried_out(7.0)

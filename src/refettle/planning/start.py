@@ -11,7 +11,7 @@ from refettle.knowledge.knowledge import Knowledge
 MAX_WORLDS = 6
 _RESERVE_UM = 300
 _SLIVER = 0.06
-_HOLD = {"sound": 100, "worn": 96, "scratched": 100, "crazed": 80, "soft": 70, "flaking": 30}
+_HOLD = {"sound": 100, "worn": 96, "scratched": 100, "crazed": 80, "soft": 55, "flaking": 30}
 _FLAW = {"worn": "worn-film", "scratched": "scratches", "crazed": "crazed-film"}
 _COLOURS = {
     "white": 4, "warm white": 7, "off-white": 8, "cream": 10, "ivory": 10, "pale grey": 20, "light grey": 22,
@@ -20,6 +20,7 @@ _COLOURS = {
     "light": 12, "pale": 20, "mid": 50, "medium": 50, "dark": 75,
 }  # fmt: skip
 _OLD_COLOUR_PCT = 70
+_AMBER_PCT = 18
 _LEAD_BY_YEAR = ((1940, 0.6), (1960, 0.4), (1978, 0.25), (1992, 0.04))
 
 
@@ -280,7 +281,7 @@ def _world(
     if surface.worn_pct > 5 and stack:
         damage.add("worn-film")
     old_colour = any(in_wood.get(n, 0) > 20 for n in ("red-stain", "old-dye", "bitumen-stain"))
-    pale = round(100 * (1.0 - wood.lightness))
+    pale = round(100 * (1.0 - wood.lightness)) + _amber(know, stack)
     state = State(
         stack=stack,
         on_top=tuple(sorted((n, p) for n, p in soil.items() if p >= 4)),
@@ -331,6 +332,12 @@ def _colours_wood(know: Knowledge, cls: str) -> bool:
     """Return whether a class is a colour in the wood rather than a film on it."""
     facts = know.film(cls)
     return facts.colour_kind != "none" and not facts.opaque and facts.family in {"stain", "dye"}
+
+
+def _amber(know: Knowledge, stack: tuple[Film, ...]) -> int:
+    """Return how much darker an old clear film makes the wood look [%]: oil and lacquer go amber with age."""
+    clear = [know.film(f.cls) for f in stack if f.um > 0 and not know.film(f.cls).opaque]
+    return round(_AMBER_PCT * max((max(f.yellows, f.ambers) for f in clear), default=0.0))
 
 
 def _old_stack(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> tuple[Film, ...]:

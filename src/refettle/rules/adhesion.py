@@ -1,5 +1,6 @@
 """Adhesion: what a coat holds on to, and what comes between."""
 
+from refettle.domain.state import Film
 from refettle.rules.card import Card, Cause, Judge, Level, Onset, film_lets_go
 from refettle.rules.situation import (
     Situation,
@@ -171,6 +172,12 @@ def colour_film_below(sit: Situation) -> Cause | None:
     )
 
 
+def _renewed(sit: Situation, worst: Film) -> bool:
+    """Return whether a coat melts a weak film of its own kind together again; one soft with skin oil stays soft."""
+    firm = sit.know.film(worst.cls).skin_oil_weak < 0.45
+    return _melts_in(sit) and worst.hold >= 50 and firm
+
+
 def loose_ground(sit: Situation) -> Cause | None:
     """Judge any coat over an old film that is itself coming off."""
     new = sit.new
@@ -180,7 +187,7 @@ def loose_ground(sit: Situation) -> Cause | None:
     if worst.hold >= 95:
         return None
     return Cause(
-        chance=0.95 * (1.0 - worst.hold / 100.0) * (0.3 if _melts_in(sit) and worst.hold >= 60 else 1.0),
+        chance=0.95 * (1.0 - worst.hold / 100.0) * (0.3 if _renewed(sit, worst) else 1.0),
         why=f"the {sit.know.film(worst.cls).name} below is itself coming off",
         reads=((film_key(worst.cls), "holds_keyed"),),
     )
