@@ -105,16 +105,7 @@ class GroundMenu:
             if not bare:
                 yield (self.wash("soap-water"),)
             return
-        scored = []
-        for agent in _CLEANERS:
-            if agent == "bleach-water" and "mould" not in soil:
-                continue
-            facts = self.know.cleaner(agent)
-            takes: float = sum(p for n, p in soil.items() if n in facts.removes)
-            takes += 0.5 * sum(p for n, p in soil.items() if n in facts.removes_half)
-            if takes:
-                scored.append((takes / (1.0 + 0.3 * facts.h_m2), agent))
-        scored.sort(key=lambda pair: (-pair[0], pair[1]))
+        scored = self._scored(soil)
         yield ()
         for _, agent in scored[:2]:
             yield (self.wash(agent),)
@@ -131,6 +122,19 @@ class GroundMenu:
                 yield (self.wash(agent), self.wash(scored[0][1]))
                 yield (self.wash(agent), self.wash(agent), self.wash(scored[0][1]))
                 break
+
+    def _scored(self, soil: dict[str, int]) -> list[tuple[float, str]]:
+        """Return the cleaners that take something of what is there, those that take most for their time first."""
+        scored = []
+        for agent in _CLEANERS:
+            if agent == "bleach-water" and "mould" not in soil:
+                continue
+            facts = self.know.cleaner(agent)
+            takes: float = sum(p for n, p in soil.items() if n in facts.removes)
+            takes += 0.5 * sum(p for n, p in soil.items() if n in facts.removes_half)
+            if takes:
+                scored.append((takes / (1.0 + 0.3 * facts.h_m2), agent))
+        return sorted(scored, key=lambda pair: (-pair[0], pair[1]))
 
     def wash(self, agent: str, verb: str = "clean") -> Step:
         """Return a cleaning step with its drying."""

@@ -221,8 +221,14 @@ def _time(plan: PiecePlan) -> str:
     evenings = len(plan.days)
     return (
         f"Hands-on {hours_words(plan.minutes)} over {evenings} evening{'s' if evenings > 1 else ''}; "
-        f"safe to wrap on day {plan.wrap_day}, cured for use on day {plan.cured_day}."
+        f"safe to wrap on day {plan.wrap_day}, cured for use on day {plan.cured_day}{_late(plan)}."
     )
+
+
+def _late(plan: PiecePlan) -> str:
+    """Say that the date asked for cannot be kept."""
+    late = any(f.code == "not-enough-time" for f in plan.findings)
+    return " – later than asked" if late else ""
 
 
 def _buy(plan: PiecePlan) -> str:

@@ -4,12 +4,12 @@ from dataclasses import replace
 
 from refettle.domain.finding import Finding, Where
 from refettle.domain.piece import Look, Piece, Workshop
-from refettle.domain.piece_plan import GroupPlan, PiecePlan
+from refettle.domain.piece_plan import Day, GroupPlan, PiecePlan
 from refettle.domain.plan import Impossible, Route, TestAdvice
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash
-from refettle.planning.cost import AIMS, BALANCED
+from refettle.planning.cost import AIMS, BALANCED, Aim
 from refettle.planning.engine import Memory
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import make_route
@@ -27,6 +27,7 @@ from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
 _ASIDE = 100
+_BY_THE_DATE = Aim(name="by the date", days=12.0)
 
 
 def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief: bool = False) -> GroupPlan:
@@ -174,10 +175,10 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
         first_try(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total), memory=memory)
         for g in groups
     ]
-    plans = tuple(
-        group_plan(know, piece, case, found, brief=brief)
-        for case, found in agree_on_body(agree_on_ground(tries))
-    )
+    agreed = agree_on_body(agree_on_ground(tries))
+    if piece.deadline_h is not None:
+        agreed = [hurried(case, found, piece.deadline_h) for case, found in agreed]
+    plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
     words = {}
     for plan in plans:
         if plan.route is not None:
@@ -194,11 +195,50 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
         groups=plans, risks=risks_of(plans), tests=tests_of(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
         cautions=cautions_of(know, piece, workshop, plans, groups, lead),
-        findings=tuple(f for p in plans if p.impossible is not None for f in p.impossible.findings),
+        findings=(
+            *too_late(piece, days, cured_day),
+            *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
+        ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
         knowledge_version=know.version,
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
+
+
+def hurried(case: Case, found: Found, deadline_h: float) -> tuple[Case, Found]:
+    """Return a route that keeps the date where the balanced one does not and a faster one is to be had."""
+    if _elapsed_h(found) <= deadline_h:
+        return case, found
+    fast = case.search(_BY_THE_DATE, most=_ASIDE)
+    return (case, fast) if fast.steps and _elapsed_h(fast) < _elapsed_h(found) else (case, found)
+
+
+def _elapsed_h(found: Found) -> float:
+    """Return the waits of a route until its last coat can be handled [h]."""
+    waits = [
+        s.wait_between_h * max(0, s.coats - 1) + s.wait_after_h
+        for s in found.steps
+        if s.what not in {"cure", "safe to wrap"}
+    ]
+    return sum(waits)
+
+
+def too_late(piece: Piece, days: tuple[Day, ...], cured_day: int) -> tuple[Finding, ...]:
+    """Return the finding that the date cannot be kept, or that it is kept before the film has cured."""
+    if piece.deadline_h is None:
+        return ()
+    asked = piece.deadline_h / 24.0
+    where = Where(file=piece.name, path="ready in")
+    last = max((day.day for day in days if any(task.number for task in day.tasks)), default=0)
+    if last > asked + 1:
+        what = f"asked for in {asked:.0f} days, the last coat is on day {last}, cured on day {cured_day}"
+        do = "say so now, do less, work on more evenings, or make the room warmer"
+        return (Finding(code="not-enough-time", level="warning", where=where, what=what, do=do),)
+    if cured_day > asked + 1:
+        what = f"the last coat is on day {last}, but it is cured only on day {cured_day}"
+        do = "until then no hot dishes, wet glasses, cloths or wrapping"
+        return (Finding(code="not-cured-by-then", level="note", where=where, what=what, do=do),)
+    return ()
 
 
 def _single_coats(step: Step) -> tuple[Step, ...]:
