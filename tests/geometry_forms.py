@@ -22,6 +22,11 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "bench": {"width": 1200, "depth": 350, "height": 450},
     "bedside": {"width": 450, "depth": 400, "height": 600},
     "chair": {"width": 450, "depth": 480, "height": 900},
+    "bed": {"width": 1000, "depth": 2050, "height": 1000},
+    "bed_end": {"width": 1000, "depth": 45, "height": 900},
+    "frame": {"width": 500, "depth": 20, "height": 700},
+    "door": {"width": 450, "depth": 20, "height": 700},
+    "panel": {"width": 350, "depth": 12, "height": 600},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -37,6 +42,11 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "bench": ((400, 2400), (200, 600), (250, 600)),
     "bedside": ((300, 700), (250, 600), (400, 900)),
     "chair": ((350, 700), (350, 700), (700, 1200)),
+    "bed": ((700, 2000), (1500, 2200), (600, 1400)),
+    "bed_end": ((500, 2000), (25, 70), (400, 1400)),
+    "frame": ((150, 1200), (10, 60), (150, 1200)),
+    "door": ((250, 1000), (15, 50), (300, 2100)),
+    "panel": ((100, 1200), (6, 40), (100, 1200)),
 }
 
 

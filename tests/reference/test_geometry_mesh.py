@@ -129,6 +129,31 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
         },
     ),
     ("chair", {"width": 450, "depth": 480, "height": 900, "spindles": 7, "stretcher": "h-shaped"}),
+    ("bed", {"width": 1000, "depth": 2050, "height": 1000}),
+    ("bed", {"width": 1000, "depth": 2050, "height": 1000, "end_kind": "frame-and-panel", "panels": 3}),
+    ("bed", {"width": 1000, "depth": 2050, "height": 1000, "end_kind": "slatted", "drop": 40}),
+    ("bed_end", {"width": 1000, "depth": 45, "height": 900}),
+    ("bed_end", {"width": 1000, "depth": 45, "height": 900, "end_kind": "slatted", "lift": 0}),
+    ("bed_end", {"width": 1000, "depth": 45, "height": 900, "end_kind": "slatted", "slat_run": "level"}),
+    ("frame", {"width": 500, "depth": 20, "height": 700}),
+    ("frame", {"width": 500, "depth": 20, "height": 700, "profile": "moulded"}),
+    ("frame", {"width": 500, "depth": 20, "height": 700, "profile": "bevelled", "pane": "mirror"}),
+    ("door", {"width": 450, "depth": 20, "height": 700}),
+    (
+        "door",
+        {
+            "width": 450,
+            "depth": 20,
+            "height": 700,
+            "kind": "frame-and-panel",
+            "panels": 3,
+            "panels_across": 2,
+            "glass_rows": 1,
+        },
+    ),
+    ("door", {"width": 450, "depth": 20, "height": 700, "kind": "slatted"}),
+    ("panel", {"width": 350, "depth": 12, "height": 600}),
+    ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "fielded"}),
 )
 
 

@@ -108,3 +108,47 @@ def test_a_chair_says_what_does_not_fit():
     assert problems("chair", back_kind="splat", splat=500)["splat"].what == (
         "a splat of 500 mm does not fit between posts 360 mm apart"
     )
+
+
+def test_a_bed_end_has_two_posts_and_a_board_between_them():
+    found = faces("bed_end", post=60, lift=200, end_thickness=22)
+    # board 1000 - 120 = 880 by 900 - 200 = 700; upper and lower edge count to its outside
+    assert found["end/outside"].area_m2 == pytest.approx(0.88 * (0.7 + 2 * 0.022))
+    assert found["end/inside"].area_m2 == pytest.approx(0.88 * 0.7)
+    assert found["end/posts"].area_m2 == pytest.approx(
+        2 * (2 * (0.06 + 0.045) * 0.9 + 0.06 * 0.045) - 2 * 0.7 * 0.022
+    )
+    assert found["feet"].hidden
+
+
+def test_slats_of_a_bed_end_stand_upright_and_open():
+    found = faces("bed_end", end_kind="slatted")
+    assert found["end/outside"].relief == found["end/inside"].relief == "slats open"
+    assert faces("bed", end_kind="frame-and-panel")["head/inside"].relief == "panel"
+
+
+def test_side_rails_join_the_ends_of_a_bed():
+    found = faces(
+        "bed", post=60, post_thickness=45, side_rail=140, side_rail_thickness=25, side_rail_height=220, foot_height=650
+    )  # fmt: skip
+    # 2050 - 90 = 1960 between the posts; edges count to the outside
+    assert found["side rail.left/inside"].area_m2 == pytest.approx(1.96 * 0.14)
+    assert found["side rail.left/outside"].area_m2 == pytest.approx(1.96 * (0.14 + 2 * 0.025))
+    # the head end is boarded from 162 to 1000 mm, the foot end to 650
+    assert found["head/inside"].area_m2 == pytest.approx(0.88 * (0.838 + 2 * 0.022))
+    assert found["foot/inside"].area_m2 == pytest.approx(0.88 * 0.488)
+
+
+def test_a_bed_says_what_does_not_fit():
+    assert problems("bed", foot_height=1200)["foot_height"].what == (
+        "a foot end of 1200 mm is higher than the head end"
+    )
+    assert problems("bed", side_rail_height=600)["side_rail_height"].what == (
+        "side rails up to 740 mm reach over the foot end"
+    )
+    assert problems("bed_end", end_thickness=60)["end_thickness"].what == (
+        "a filling of 60 mm is thicker than posts of 45 mm"
+    )
+    assert problems("bed_end", width=500, post=200)["post"].what == (
+        "posts of 200 mm leave 100 mm between them"
+    )

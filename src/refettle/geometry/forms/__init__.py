@@ -5,6 +5,7 @@ from difflib import get_close_matches
 
 from refettle.geometry.form import Built, Form, build_to_size
 from refettle.geometry.forms import (
+    bed,
     bedside,
     bench,
     board,
@@ -14,6 +15,8 @@ from refettle.geometry.forms import (
     chest_of_drawers,
     cupboard,
     desk,
+    door,
+    frame,
     free_list,
     settle,
     sideboard,
@@ -39,6 +42,11 @@ FORMS: dict[str, Form] = {
         bedside.FORM,
         bench.FORM,
         chair.FORM,
+        bed.FORM,
+        bed.END_FORM,
+        frame.FORM,
+        door.FORM,
+        door.PANEL_FORM,
         free_list.FORM,
     )
 }

@@ -127,8 +127,8 @@ def build(sizes: Sizes) -> Built:
 FORM = Form(
     id="board",
     name="board",
-    aliases=("panel", "shelf", "loose door", "worktop"),
-    meaning="One loose board, panel or door; its least size is its thickness.",
+    aliases=("shelf", "worktop", "plank"),
+    meaning="One loose board, lying or standing, plain or framed; its least size is its thickness.",
     parameters=PARAMETERS,
     problems=problems,
     build=build,

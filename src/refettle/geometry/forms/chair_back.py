@@ -7,6 +7,7 @@ from refettle.geometry.parameters import Parameter, Problem, Sizes, choice
 _LEAST_OPEN_MM = 15.0
 _LEAST_TALL_MM = 40.0
 _SPINDLE_FACETS = 12
+_Check = tuple[str, bool, str, str]  # parameter, whether it is wrong, what, what to do
 _RAILED = ("back_kind", ("spindles", "splat"))
 
 BACK_PARAMETERS = (
@@ -125,8 +126,7 @@ def back_problems(sizes: Sizes, left: Span, right: Span, front: Span, rear: Span
     kind, wide, thick = sizes.choice("back_kind"), right[0] - left[1], sizes.mm("back_thickness")
     low, high = _between(sizes)
     railed = kind != "ladder"
-    gap = (wide - sizes.count("spindles") * sizes.mm("spindle")) / (sizes.count("spindles") + 1)
-    rows = (
+    rows: tuple[_Check, ...] = (
         (
             "back_thickness",
             thick > rear[1] - rear[0] or rear[0] < front[1],
@@ -139,9 +139,19 @@ def back_problems(sizes: Sizes, left: Span, right: Span, front: Span, rear: Span
             f"a seat at {sizes.mm('seat_height'):.6g} mm leaves {max(high - low, 0.0):.3g} mm between the back's rails",
             "check it, the rails of the back and the height",
         ),
+        *_member_rows(sizes, wide),
+    )
+    return tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
+
+
+def _member_rows(sizes: Sizes, wide: float) -> tuple[_Check, ...]:
+    """Return what may be wrong with slats, spindles and splat between posts so far apart."""
+    kind, thick = sizes.choice("back_kind"), sizes.mm("back_thickness")
+    gap = (wide - sizes.count("spindles") * sizes.mm("spindle")) / (sizes.count("spindles") + 1)
+    return (
         (
             "back_slats",
-            not railed and _slat_gap(sizes) < _LEAST_OPEN_MM,
+            kind == "ladder" and _slat_gap(sizes) < _LEAST_OPEN_MM,
             f"{sizes.count('back_slats')} slats leave {max(_slat_gap(sizes), 0.0):.3g} mm between them",
             "give fewer or narrower slats, or check the height",
         ),
@@ -164,7 +174,6 @@ def back_problems(sizes: Sizes, left: Span, right: Span, front: Span, rear: Span
             "give a narrower splat",
         ),
     )
-    return tuple(Problem(param=name, what=what, do=do) for name, wrong, what, do in rows if wrong)
 
 
 def back_bodies(sizes: Sizes, left: Span, right: Span, _front: Span, rear: Span) -> list[PartBody]:

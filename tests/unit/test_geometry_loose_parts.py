@@ -1,0 +1,93 @@
+"""Frames, doors and panels on their own, in sizes that one can work out by hand."""
+
+from math import hypot
+from typing import Any
+
+import pytest
+
+from geometry_forms import USUAL_SIZES
+from refettle.geometry import Built, Face, Problem, build_form
+
+
+def built(form: str, **params: Any) -> Built:  # noqa: ANN401 – lengths, counts and words alike
+    answer = build_form(form, {**USUAL_SIZES[form], **params})
+    assert isinstance(answer, Built), answer
+    return answer
+
+
+def faces(form: str, **params: Any) -> dict[str, Face]:  # noqa: ANN401
+    return {face.name: face for face in built(form, **params).faces}
+
+
+def problems(form: str, **params: Any) -> dict[str, Problem]:  # noqa: ANN401
+    answer = build_form(form, {**USUAL_SIZES[form], **params})
+    assert isinstance(answer, tuple)
+    return {problem.param: problem for problem in answer}
+
+
+def test_a_frame_is_mitred_and_its_glass_is_out():
+    found = faces("frame", moulding=40)
+    opening = 0.42 * 0.62
+    assert found["front"].area_m2 == pytest.approx(0.5 * 0.7 - opening)
+    assert found["back"].area_m2 == pytest.approx(0.5 * 0.7 - opening)
+    assert found["outer edges"].area_m2 == pytest.approx(2 * (0.5 + 0.7) * 0.02)
+    assert found["inner edges"].area_m2 == pytest.approx(2 * (0.42 + 0.62) * 0.02)
+    assert [body.name for body in built("frame").taken_out] == ["glass"]
+    assert built("frame", pane="none").taken_out == ()
+
+
+def test_a_bevelled_frame_slopes_towards_its_opening():
+    found = faces("frame", moulding=40, profile="bevelled")
+    # flat for 12 mm, then 28 mm sloping from 20 to 9 mm; a strip's length is that of its middle
+    flat = 2 * 0.012 * ((0.5 - 0.012) + (0.7 - 0.012))
+    slope = 2 * hypot(0.028, 0.011) * ((0.5 - 0.024 - 0.028) + (0.7 - 0.024 - 0.028))
+    assert found["front"].area_m2 == pytest.approx(flat + slope)
+    assert found["inner edges"].area_m2 == pytest.approx(2 * (0.42 + 0.62) * 0.009)
+
+
+def test_a_moulded_frame_has_rounds_and_hollows():
+    front = faces("frame", profile="moulded")["front"]
+    assert front.relief == "moulded"
+    assert [zone.name for zone in front.zones] == ["edge", "recess"]
+    assert problems("frame", moulding=245)["moulding"].what == ("members of 245 mm leave an opening of 10 mm")
+
+
+def test_edges_of_a_door_count_to_its_front():
+    found = faces("door")
+    assert found["back"].area_m2 == pytest.approx(0.45 * 0.7)
+    assert found["front"].area_m2 == pytest.approx(0.45 * 0.7 + 2 * (0.45 + 0.7) * 0.02)
+
+
+def test_glass_in_a_door_leaves_the_walls_of_its_opening_bare():
+    sizes = {"kind": "frame-and-panel", "panels": 2, "stile": 60, "rail": 60, "panel": 8}
+    closed, open_above = built("door", **sizes), built("door", **sizes, glass_rows=1)
+    assert [body.name for body in open_above.taken_out] == ["door 2.1 glass"]
+    # opening 450 - 120 = 330 by (700 - 180)/2 = 260: two faces of the panel go, 8 mm of wall come
+    change = 2 * (0.33 + 0.26) * 0.008 - 2 * 0.33 * 0.26
+    areas = [sum(face.area_m2 for face in one.faces) for one in (closed, open_above)]
+    assert areas[1] - areas[0] == pytest.approx(change)
+    assert problems("door", **sizes, glass_rows=3)["glass_rows"].what == (
+        "3 rows with glass are more than 2 rows of panels"
+    )
+
+
+def test_a_fielded_panel_has_a_bevel_round_its_field():
+    found = faces("panel", kind="fielded", bevel=40, edge=6)
+    # field 270 by 520; the bevel falls 6 mm over 40 mm
+    field, slant = 0.27 * 0.52, hypot(0.04, 0.006)
+    bevel = slant * ((0.35 + 0.27) + (0.6 + 0.52))
+    assert found["front"].area_m2 == pytest.approx(field + bevel)
+    assert found["edges"].area_m2 == pytest.approx(2 * (0.35 + 0.6) * 0.006)
+    assert {zone.name: zone.share for zone in found["front"].zones} == {
+        "flat": pytest.approx(field / (field + bevel)),
+        "edge": pytest.approx(bevel / (field + bevel)),
+    }
+
+
+def test_a_panel_says_what_does_not_fit():
+    assert problems("panel", kind="fielded", edge=12)["edge"].what == (
+        "an edge of 12 mm is as thick as the panel of 12 mm"
+    )
+    assert problems("panel", kind="fielded", bevel=172)["bevel"].what == (
+        "a bevel of 172 mm leaves a field of 6 mm"
+    )
