@@ -5,6 +5,8 @@ BIN := $(VENV)/bin
 STAMP := $(VENV)/.installed
 LEAD := examples/gate-leg-table.yaml
 SHOP := examples/workshop.yaml
+TRADE_CASES ?= tests/reference/data/trade_cases_more.yaml
+PLAN_CASES ?=
 OTHERS := $(filter-out $(LEAD) $(SHOP),$(sort $(wildcard examples/*.yaml)))
 
 .DELETE_ON_ERROR:
@@ -52,7 +54,10 @@ check: $(STAMP)  ## style, types, layers, dependencies, dead code, then all test
 	$(BIN)/python -m pytest -n 2
 
 measure: $(STAMP)  ## how fast, how far from known answers; prints, judges nothing
-	@for script in measure/*.py; do echo "== $$script"; $(BIN)/python "$$script" || exit; done
+	$(BIN)/python measure/startup.py
+	$(BIN)/python measure/planning.py
+	$(BIN)/python measure/trade_cases.py $(TRADE_CASES)
+	$(if $(PLAN_CASES),$(BIN)/python measure/plan_cases.py $(PLAN_CASES))
 
 lock: $(STAMP)  ## renew counts and checksums of the knowledge tables, after a change made on purpose
 	$(BIN)/python -m refettle.files.lock

@@ -296,7 +296,9 @@ def _world(
     label = " over ".join(reversed(names)) if names else "bare wood"
     if has_silicone and surface.contamination:
         label += ", silicone"
-    return World(label=label, weight=weight, states=tuple(state for _ in merged_zones(surface.zones)), marks=marks)
+    return World(
+        label=label, weight=weight, states=tuple(state for _ in merged_zones(surface.zones)), marks=marks
+    )
 
 
 def _causes_in_wood(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> dict[str, int]:
