@@ -27,6 +27,8 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "frame": {"width": 500, "depth": 20, "height": 700},
     "door": {"width": 450, "depth": 20, "height": 700},
     "panel": {"width": 350, "depth": 12, "height": 600},
+    "dressing_chest": {"width": 1000, "depth": 450, "height": 1500},
+    "cot": {"width": 640, "depth": 1250, "height": 900},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -47,6 +49,8 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "frame": ((150, 1200), (10, 60), (150, 1200)),
     "door": ((250, 1000), (15, 50), (300, 2100)),
     "panel": ((100, 1200), (6, 40), (100, 1200)),
+    "dressing_chest": ((600, 1500), (350, 600), (1000, 1800)),
+    "cot": ((450, 800), (800, 1500), (600, 1100)),
 }
 
 

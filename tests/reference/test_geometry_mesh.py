@@ -154,6 +154,13 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("door", {"width": 450, "depth": 20, "height": 700, "kind": "slatted"}),
     ("panel", {"width": 350, "depth": 12, "height": 600}),
     ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "fielded"}),
+    ("dressing_chest", {"width": 1000, "depth": 450, "height": 1500}),
+    (
+        "dressing_chest",
+        {"width": 1000, "depth": 450, "height": 1500, "profile": "moulded", "short_drawers": 2},
+    ),
+    ("cot", {"width": 640, "depth": 1250, "height": 900}),
+    ("cot", {"width": 640, "depth": 1250, "height": 900, "end_kind": "frame-and-panel"}),
 )
 
 

@@ -174,3 +174,43 @@ def test_a_bedside_says_what_leaves_no_room():
     assert problems("bedside", kind="table", apron=60)["apron"].what == (
         "a row 42 mm high leaves no room for drawers"
     )
+
+
+def test_a_mirror_swings_between_posts_on_a_dressing_chest():
+    answer = build_form(
+        "dressing_chest",
+        {
+            **USUAL_SIZES["dressing_chest"],
+            "chest_height": 800,
+            "mirror_width": 500,
+            "mirror_height": 600,
+            "moulding": 40,
+            "mirror_thickness": 20,
+            "mirror_post": 30,
+        },
+    )
+    assert isinstance(answer, Built)
+    found = {face.name: face for face in answer.faces}
+    # posts of 700 mm over the chest, their feet on its top
+    assert found["mirror posts"].area_m2 == pytest.approx(2 * (4 * 0.03 * 0.7 + 0.03**2))
+    assert found["mirror frame/front"].area_m2 == pytest.approx(0.5 * 0.6 - 0.42 * 0.52)
+    chest = {face.name: face for face in chest_alone().faces}
+    assert found["top"].area_m2 == pytest.approx(chest["top"].area_m2 - 2 * 0.03**2)
+    assert found["drawer.1/front"].area_m2 == pytest.approx(chest["drawer.1/front"].area_m2)
+    assert [body.name for body in answer.taken_out] == ["mirror"]
+
+
+def chest_alone() -> Built:
+    chest = build_form("chest_of_drawers", {**USUAL_SIZES["dressing_chest"], "height": 800})
+    assert isinstance(chest, Built)
+    return chest
+
+
+def test_a_dressing_chest_says_what_does_not_fit():
+    assert problems("dressing_chest", mirror_width=980)["mirror_width"].what == (
+        "mirror and posts are 1052 mm wide, wider than the top"
+    )
+    assert problems("dressing_chest", chest_height=1400, mirror_height=300)["mirror_height"].what == (
+        "a mirror of 300 mm does not fit over the chest: 100 mm"
+    )
+    assert "drawers" in problems("dressing_chest", drawers=12)

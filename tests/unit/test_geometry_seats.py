@@ -152,3 +152,15 @@ def test_a_bed_says_what_does_not_fit():
     assert problems("bed_end", width=500, post=200)["post"].what == (
         "posts of 200 mm leave 100 mm between them"
     )
+
+
+def test_a_cot_has_bars_on_both_sides_between_its_posts():
+    found = faces("cot", post=40, post_thickness=40, end_kind="flat", end_thickness=20, lift=200)
+    # end: 640 - 80 = 560 by 900 - 200 = 700; the head looks to the rear, its edges count inside
+    assert found["foot/inside"].area_m2 == pytest.approx(0.56 * 0.7)
+    assert found["head/outside"].area_m2 == pytest.approx(0.56 * 0.7)
+    # four posts of 900 mm; an end and a side, 700 by 20 mm, lie against each
+    posts = found["foot/posts"].area_m2 + found["head/posts"].area_m2
+    assert posts == pytest.approx(4 * (4 * 0.04 * 0.9 + 0.04**2 - 2 * 0.7 * 0.02))
+    assert found["side.left/outside"].relief == "slats open"
+    assert found["side.left/outside"].area_m2 == pytest.approx(found["side.right/outside"].area_m2)

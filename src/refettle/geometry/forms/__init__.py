@@ -13,9 +13,11 @@ from refettle.geometry.forms import (
     chair,
     chest,
     chest_of_drawers,
+    cot,
     cupboard,
     desk,
     door,
+    dressing_chest,
     frame,
     free_list,
     settle,
@@ -47,6 +49,8 @@ FORMS: dict[str, Form] = {
         frame.FORM,
         door.FORM,
         door.PANEL_FORM,
+        dressing_chest.FORM,
+        cot.FORM,
         free_list.FORM,
     )
 }

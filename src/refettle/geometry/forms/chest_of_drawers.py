@@ -112,6 +112,23 @@ def build(sizes: Sizes) -> Built:
         Drawers stand in their openings with play all round, so that they touch nothing: work is
         done with the drawers out.
     """
+    return measured(*chest_members(sizes))
+
+
+def chest_members(sizes: Sizes) -> tuple[tuple[PartBody, ...], tuple[Skeleton, ...]]:
+    """
+    Return the parts and the surfaces of a chest of drawers.
+
+    Parameters
+    ----------
+    sizes
+        All parameters, without problems.
+
+    Returns
+    -------
+    tuple
+        Parts; surfaces in the order in which they are to come out.
+    """
     free, levels = opening(sizes), _levels(sizes)
     bodies = [*case_bodies(sizes, "rails"), *_rails(sizes, free, levels)]
     skeletons = [*case_skeletons(drawers=True)]
@@ -128,7 +145,7 @@ def build(sizes: Sizes) -> Built:
         *RAIL_SKELETONS,
         Skeleton(name="dividers", part="carcase", orientation="inside", hidden=True),
     ]
-    return measured(tuple(bodies), tuple(skeletons))
+    return tuple(bodies), tuple(skeletons)
 
 
 def _rails(sizes: Sizes, free: Opening, levels: tuple[Span, ...]) -> list[PartBody]:

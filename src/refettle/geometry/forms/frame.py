@@ -1,31 +1,12 @@
 """Frame of a picture or mirror: four members mitred at the corners, plain or moulded."""
 
-from dataclasses import replace
-from itertools import pairwise
-
-from refettle.geometry.cells import Cell, PartBody, Point, Side, Skin, box, hexahedron
-from refettle.geometry.form import Built, Form, Skeleton, measured
+from refettle.geometry.cells import PartBody, box
+from refettle.geometry.form import Built, Form, measured
+from refettle.geometry.forms.mitred import PROFILES, Moulding, frame_bodies, frame_skeletons
 from refettle.geometry.parameters import Parameter, Problem, Sizes, choice, size_parameters
 
 _LEAST_OPENING_MM = 20.0
 _PANE_MM = 3.0
-_JOINT = "joint"  # between two strips of one member
-# Mouldings: share of the width from the outer edge, share of the thickness there, zone up to the next.
-_PROFILES: dict[str, tuple[tuple[float, float, str], ...]] = {
-    "flat": ((0.0, 1.0, "flat"), (1.0, 1.0, "flat")),
-    "bevelled": ((0.0, 1.0, "flat"), (0.3, 1.0, "flat"), (1.0, 0.45, "flat")),
-    "moulded": (
-        (0.00, 0.70, "edge"),
-        (0.12, 0.95, "edge"),
-        (0.28, 1.00, "edge"),
-        (0.40, 0.80, "recess"),
-        (0.50, 0.62, "recess"),
-        (0.70, 0.55, "edge"),
-        (0.85, 0.52, "edge"),
-        (1.00, 0.40, "edge"),
-    ),
-}
-_RELIEF = {"flat": "flat", "bevelled": "moulded", "moulded": "moulded"}
 
 PARAMETERS = (
     *size_parameters((60.0, 6.0, 60.0), (3000.0, 150.0, 3000.0)),
@@ -38,7 +19,7 @@ PARAMETERS = (
         low=8.0,
         high=400.0,
     ),
-    choice("profile", "profile of the front", tuple(_PROFILES), "flat unless said"),
+    choice("profile", "profile of the front", tuple(PROFILES), "flat unless said"),
     choice("pane", "what the frame holds", ("glass", "mirror", "none"), "glass unless said"),
 )
 
@@ -80,16 +61,14 @@ def build(sizes: Sizes) -> Built:
     Built
         The rebate is left out; glass or mirror is out for the work.
     """
-    bodies = tuple(
-        PartBody(name=side, cells=_member(sizes, side)) for side in ("bottom", "right", "top", "left")
+    moulding = Moulding(
+        width_mm=sizes.mm("width"),
+        depth_mm=sizes.mm("depth"),
+        height_mm=sizes.mm("height"),
+        member_mm=sizes.mm("moulding"),
+        profile=sizes.choice("profile"),
     )
-    relief = _RELIEF[sizes.choice("profile")]
-    skeletons = (
-        Skeleton(name="front", part="frame", relief=relief, other_side="back"),
-        Skeleton(name="outer edges", part="frame"),
-        Skeleton(name="inner edges", part="frame"),
-        Skeleton(name="back", part="frame", other_side="front", hidden=True),
-    )
+    bodies, skeletons = frame_bodies(moulding), frame_skeletons(moulding)
     pane, wide = sizes.choice("pane"), sizes.mm("moulding")
     panes: tuple[PartBody, ...] = ()
     if pane != "none":
@@ -97,44 +76,6 @@ def build(sizes: Sizes) -> Built:
         cell = box(x, (sizes.mm("depth") - _PANE_MM, sizes.mm("depth")), z, pane)
         panes = (PartBody(name=pane, cells=(cell,)),)
     return measured(bodies, skeletons, panes)
-
-
-def _member(sizes: Sizes, side: str) -> tuple[Cell, ...]:
-    """Return one member as strips of its profile, mitred at both ends, from the outer edge inwards."""
-    width, depth, height = sizes.mm("width"), sizes.mm("depth"), sizes.mm("height")
-    profile, wide = _PROFILES[sizes.choice("profile")], sizes.mm("moulding")
-    long = width if side in {"bottom", "top"} else height
-
-    def place(along: float, across: float, y: float) -> Point:
-        """Turn a member that lies at the bottom to its side."""
-        return {
-            "bottom": (along, y, across),
-            "right": (width - across, y, along),
-            "top": (width - along, y, height - across),
-            "left": (across, y, height - along),
-        }[side]
-
-    cells = []
-    for number, ((o0, t0, zone), (o1, t1, _)) in enumerate(pairwise(profile)):
-        low, high = o0 * wide, o1 * wide
-        fronts = (depth * (1.0 - t0), depth * (1.0 - t1))
-        corners = tuple(
-            place(along, across, y)
-            for across, front in ((low, fronts[0]), (high, fronts[1]))
-            for along, y in (
-                (across, front),
-                (long - across, front),
-                (long - across, depth),
-                (across, depth),
-            )
-        )
-        skins: dict[Side, str | Skin] = {"front": Skin("front", zone), "back": "back"}
-        skins["bottom"] = "outer edges" if number == 0 else _JOINT
-        skins["top"] = "inner edges" if number == len(profile) - 2 else _JOINT
-        strip = hexahedron(corners, "front", skins)  # mitres are covered by the next member
-        faces = tuple(replace(face, surface=None) if face.surface == _JOINT else face for face in strip.faces)
-        cells.append(Cell(vertices=strip.vertices, faces=faces))
-    return tuple(cells)
 
 
 FORM = Form(
