@@ -161,6 +161,9 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ),
     ("cot", {"width": 640, "depth": 1250, "height": 900}),
     ("cot", {"width": 640, "depth": 1250, "height": 900, "end_kind": "frame-and-panel"}),
+    ("door", {"width": 450, "depth": 20, "height": 700, "kind": "louvred"}),
+    ("door", {"width": 450, "depth": 20, "height": 700, "kind": "louvred", "panels": 2, "slat_gap": 40}),
+    ("wardrobe", {"width": 1000, "depth": 560, "height": 1900, "door_kind": "louvred"}),
 )
 
 

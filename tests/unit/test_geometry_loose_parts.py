@@ -91,3 +91,26 @@ def test_a_panel_says_what_does_not_fit():
     assert problems("panel", kind="fielded", bevel=172)["bevel"].what == (
         "a bevel of 172 mm leaves a field of 6 mm"
     )
+
+
+def test_slats_of_a_louvred_door_are_tilted_by_half_a_right_angle():
+    sizes = {"kind": "louvred", "panels": 1, "stile": 60, "rail": 60, "slat_width": 16, "slat_thickness": 5}
+    door = built("door", **sizes, slat_gap=10)
+    # a slat is (16 + 5)/√2 = 14.85 mm high, the next begins 5·√2 + 10 = 17.07 mm higher:
+    # the opening of 700 - 120 = 580 takes 34
+    slats = [body for body in door.bodies if " slat " in body.name]
+    assert len(slats) == int((580 - 21 / 2**0.5 - 1) / (5 * 2**0.5 + 10)) + 1 == 34
+    # both sides together: the frame with its walls, and slats 330 mm long whose ends lie against the
+    # stiles; each end covers 16 by 5 mm of a stile too
+    frame = 2 * (0.45 * 0.7 - 0.33 * 0.58) + 2 * (0.45 + 0.7) * 0.02 + 2 * (0.33 + 0.58) * 0.02
+    whole = frame + 34 * (0.33 * 2 * (0.016 + 0.005) - 2 * 0.016 * 0.005)
+    assert sum(face.area_m2 for face in door.faces) == pytest.approx(whole, rel=1e-6)
+    found = {face.name: face for face in door.faces}
+    assert found["front"].relief == found["back"].relief == "slats open"
+    assert "recess" in {zone.name for zone in found["front"].zones}
+
+
+def test_slats_too_wide_for_the_frame_are_told():
+    assert problems("door", kind="louvred", slat_width=40)["slat_width"].what == (
+        "tilted slats of 31.8198 mm do not fit into a frame of 20 mm"
+    )

@@ -9,7 +9,7 @@ from refettle.geometry.forms.carcase import (
     case_skeletons,
     opening,
 )
-from refettle.geometry.forms.framing import KINDS, framing, front_parameters
+from refettle.geometry.forms.framing import FRAMED, KINDS, framing, front_parameters
 from refettle.geometry.forms.fronts import (
     Front,
     front_bodies,
@@ -67,7 +67,7 @@ PARAMETERS = (
         why="one in a door up to 900 mm high, else two",
         low=1,
         high=8,
-        only_with=("door_kind", ("frame-and-panel", "slatted")),
+        only_with=("door_kind", FRAMED),
     ),
     *front_parameters("door_kind", KINDS, "door", lambda sizes: sizes.mm("door"), _door_mm),
     count(

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 from refettle.geometry.cells import Cell, CellFace, PartBody, box, box_corners
 from refettle.geometry.form import Built, Form, Skeleton, measured
-from refettle.geometry.forms.framing import KINDS, framing, front_parameters
+from refettle.geometry.forms.framing import FRAMED, KINDS, framing, front_parameters
 from refettle.geometry.forms.fronts import Front, front_bodies, front_problems, front_skeletons
 from refettle.geometry.parameters import (
     Parameter,
@@ -16,7 +16,7 @@ from refettle.geometry.parameters import (
 )
 
 _LEAST_FIELD_MM = 10.0
-_FRAMED = ("kind", ("frame-and-panel",))
+_PANELLED = ("kind", ("frame-and-panel",))
 
 
 def _door_mm(sizes: Sizes) -> tuple[float, float]:
@@ -34,12 +34,14 @@ PARAMETERS = (
         why="one for about 900 mm of height",
         low=1,
         high=8,
-        only_with=("kind", ("frame-and-panel", "slatted")),
+        only_with=("kind", FRAMED),
     ),
-    replace(count("panels_across", "number of panels side by side", 1, "one panel", 1, 8), only_with=_FRAMED),
+    replace(
+        count("panels_across", "number of panels side by side", 1, "one panel", 1, 8), only_with=_PANELLED
+    ),
     replace(
         count("glass_rows", "number of rows, from the top, that hold glass", 0, "no glass unless said", 0, 8),
-        only_with=_FRAMED,
+        only_with=_PANELLED,
     ),
     *front_parameters("kind", KINDS, "door", lambda sizes: sizes.mm("depth"), _door_mm),
 )

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 
 from refettle.geometry.cells import Span
-from refettle.geometry.forms.framing import KINDS, framing, front_parameters
+from refettle.geometry.forms.framing import FRAMED, KINDS, framing, front_parameters
 from refettle.geometry.forms.fronts import Front, front_problems
 from refettle.geometry.parameters import Parameter, Problem, Sizes, choice, length
 
@@ -38,7 +38,7 @@ def door_parameters(door_mm: SizeMm) -> tuple[Parameter, ...]:
             why="one in a door up to 900 mm high, else two",
             low=1,
             high=8,
-            only_with=("door_kind", ("frame-and-panel", "slatted")),
+            only_with=("door_kind", FRAMED),
         ),
         *front_parameters("door_kind", KINDS, "door", lambda sizes: sizes.mm("door"), door_mm),
     )

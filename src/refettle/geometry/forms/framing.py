@@ -1,12 +1,14 @@
 """Frames of doors and panelling: what they are made of and which parameters say so."""
 
+import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 
 from refettle.geometry.parameters import Parameter, Sizes, choice, length
 
-KINDS = ("flat", "frame-and-panel", "slatted", "carved")
-FRAMED = ("frame-and-panel", "slatted")
+KINDS = ("flat", "frame-and-panel", "slatted", "louvred", "carved")
+FRAMED = ("frame-and-panel", "slatted", "louvred")
+TILT = math.radians(45.0)  # of the slats of a louvred front
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -88,7 +90,7 @@ def front_parameters(
         high=60.0,
         only_with=framed,
     )
-    slats = _slat_parameters(kind, thick_mm) if "slatted" in kinds else ()
+    slats = _slat_parameters(kind, thick_mm, tilted="louvred" in kinds) if "slatted" in kinds else ()
     return (width("stile", "stiles", 0), width("rail", "rails", 1), panel, *slats)
 
 
@@ -119,21 +121,39 @@ def framing(sizes: Sizes) -> Framing:
     )
 
 
-def _slat_parameters(kind: str, thick_mm: Callable[[Sizes], float]) -> tuple[Parameter, ...]:
+def _slat_parameters(kind: str, thick_mm: Callable[[Sizes], float], *, tilted: bool) -> tuple[Parameter, ...]:
     def thickness(sizes: Sizes) -> float:
-        return float(min(10, max(2, round(thick_mm(sizes) * 0.4))))
+        share = 0.25 if sizes.choice(kind) == "louvred" else 0.4
+        return float(min(10, max(2, round(thick_mm(sizes) * share))))
+
+    def width(sizes: Sizes) -> float:
+        """Return what lets slats tilted by half a right angle stay a millimetre inside the frame."""
+        if sizes.choice(kind) != "louvred":
+            return 30.0
+        fits = (thick_mm(sizes) - 2.0) / math.cos(TILT) - sizes.mm("slat_thickness")
+        return float(max(5, math.floor(fits)))
 
     ways, backs = ("level", "upright"), ("open", "board")
     slim = length("slat_thickness", "thickness of a slat", 10.0, 2.0, 60.0)
     behind = length("slat_behind", "distance from the slats to the board behind them", 0.0, 0.0, 60.0)
     rows = (
         choice("slat_run", "way the slats run", ways, "slats mostly lie level between the stiles"),
-        length("slat_width", "width of a slat", 30.0, 5.0, 200.0),
-        replace(slim, usual=thickness, why="two fifths of the frame's thickness, at most 10 mm"),
+        replace(
+            slim,
+            usual=thickness,
+            why="two fifths of the frame's thickness (a quarter where louvred), at most 10 mm",
+        ),
+        replace(
+            length("slat_width", "width of a slat", 30.0, 5.0, 200.0),
+            usual=width,
+            why="30 mm; on a louvred front what fits into the frame",
+        ),
         length("slat_gap", "gap between slats, evened out so that whole slats fit", 10.0, 1.0, 200.0),
         choice("slat_back", "what is behind the slats", backs, "slats are there to let air through"),
     )
+    either = {"slat_thickness", "slat_width", "slat_gap"}
+    kinds = ("slatted", "louvred") if tilted else ("slatted",)
     return (
-        *(replace(row, only_with=(kind, ("slatted",))) for row in rows),
+        *(replace(row, only_with=(kind, kinds if row.name in either else ("slatted",))) for row in rows),
         replace(behind, why="slats lie on the board", only_with=("slat_back", ("board",))),
     )

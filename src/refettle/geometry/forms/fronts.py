@@ -6,11 +6,23 @@ frame with panels, frame with slats (open, or with a board behind). Tongues in t
 left out: members meet edge to edge.
 """
 
+import math
 from dataclasses import dataclass, field
 
-from refettle.geometry.cells import Cell, Index, PartBody, Side, Skin, Span, box, cut_box, panel_box
+from refettle.geometry.cells import (
+    Cell,
+    Index,
+    PartBody,
+    Side,
+    Skin,
+    Span,
+    box,
+    cut_box,
+    panel_box,
+)
 from refettle.geometry.form import Skeleton
-from refettle.geometry.forms.framing import FRAMED, Framing
+from refettle.geometry.forms.framing import FRAMED, TILT, Framing
+from refettle.geometry.forms.louvres import louvre_cells, louvre_size_mm
 from refettle.geometry.parameters import Problem
 
 QUIRK_MM = 5.0  # border of a panel that a pad or scraper cannot square up to, beside the frame
@@ -59,6 +71,8 @@ class Front:
     @property
     def reliefs(self) -> tuple[str, str]:
         """Return the reliefs of outside and inside."""
+        if self.kind == "louvred":
+            return ("slats open", "slats open")
         if self.kind == "slatted":
             return ("slats open", "slats open") if self.framing.behind_mm is None else ("slats", "panel")
         outer = _RELIEF[self.kind]
@@ -67,8 +81,10 @@ class Front:
     @property
     def filling_mm(self) -> float:
         """Return the thickness [mm] of what stands in the frame."""
-        if self.kind != "slatted":
+        if self.kind == "frame-and-panel":
             return self.framing.panel_mm
+        if self.kind == "louvred":
+            return louvre_size_mm(self.framing)[0]
         return self.framing.slat_thick_mm + (
             0.0 if self.framing.behind_mm is None else self.framing.behind_mm + self.framing.panel_mm
         )
@@ -131,7 +147,7 @@ def front_bodies(front: Front) -> tuple[PartBody, ...]:
     for r, row in enumerate(rows):
         for c, column in enumerate(columns):
             place = f"{front.name} {r + 1}.{c + 1}"
-            filling = _slats if front.kind == "slatted" else _panel
+            filling = {"slatted": _slats, "louvred": _louvres}.get(front.kind, _panel)
             bodies += filling(front, column, row, place)
     return tuple(bodies)
 
@@ -169,13 +185,18 @@ def front_problems(front: Front, word: str) -> tuple[Problem, ...]:
         if left < least
     ]
     if front.filling_mm > thick - 1.0:
-        inside = "slats and what is behind them" if front.kind == "slatted" else "panels"
+        inside = {"slatted": "slats and what is behind them", "louvred": "tilted slats"}.get(
+            front.kind, "panels"
+        )
         what = f"{inside} of {front.filling_mm:.6g} mm do not fit into a frame of {thick:.6g} mm"
-        name = "slat_thickness" if front.kind == "slatted" else "panel"
+        name = {"slatted": "slat_thickness", "louvred": "slat_width"}.get(front.kind, "panel")
         problems.append(Problem(param=name, what=what, do="check the thicknesses"))
     run = wide if made.upright else tall
     if front.kind == "slatted" and min(wide, tall) >= least and made.slat_mm > run - 2.0:
         what = f"slats of {made.slat_mm:.6g} mm do not fit into an opening of {run:.3g} mm"
+        problems.append(Problem(param="slat_width", what=what, do="give narrower slats"))
+    if front.kind == "louvred" and tall >= least and louvre_size_mm(made)[1] > tall - 2.0:
+        what = f"slats of {made.slat_mm:.6g} mm do not fit into an opening of {tall:.3g} mm"
         problems.append(Problem(param="slat_width", what=what, do="give narrower slats"))
     return tuple(problems)
 
@@ -206,7 +227,7 @@ def slats_in(run: Span, slat_mm: float, gap_mm: float) -> tuple[Span, ...]:
 
 
 def _panels_across(front: Front) -> int:
-    return 1 if front.kind == "slatted" else front.columns
+    return front.columns if front.kind == "frame-and-panel" else 1
 
 
 def _openings(span: Span, member_mm: float, number: int) -> tuple[Span, ...]:
@@ -226,6 +247,8 @@ def _filling(front: Front) -> tuple[float, float, float]:
     """Return front and rear of the filling and the plane in it that parts outside from inside [mm]."""
     start = front.y[0] + (front.y[1] - front.y[0] - front.filling_mm) / 2.0
     end = start + front.filling_mm
+    if front.kind == "louvred":
+        return start, end, (start + end) / 2.0
     solid = (
         front.framing.slat_thick_mm
         if front.kind == "slatted" and front.framing.behind_mm is None
@@ -236,6 +259,8 @@ def _filling(front: Front) -> tuple[float, float, float]:
 
 def _wall_zone(front: Front) -> str:
     """Return the zone of the walls of an opening, slats' sides among them."""
+    if front.kind == "louvred":
+        return _louvre_zone(front)
     if front.kind != "slatted":
         return "edge"
     across, z = front.x, front.z
@@ -329,3 +354,18 @@ def _backing(front: Front, x: Span, z: Span, end: float) -> Cell:
             for face in cell.faces
         ),
     )
+
+
+def _louvre_zone(front: Front) -> str:
+    """Return the zone of tilted slats: a recess unless a finger gets between them."""
+    return "flat" if front.framing.gap_mm * math.cos(TILT) >= FINGER_GAP_MM else "recess"
+
+
+def _louvres(front: Front, x: Span, z: Span, place: str) -> list[PartBody]:
+    start, end, _ = _filling(front)
+    zone = _louvre_zone(front)
+    outer, inner = Skin(front.outside, zone), Skin(front.inside, zone)
+    return [
+        PartBody(name=f"{place} slat {number}", cells=(cell,))
+        for number, cell in enumerate(louvre_cells(front.framing, x, (start, end), z, outer, inner), start=1)
+    ]
