@@ -164,6 +164,10 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("door", {"width": 450, "depth": 20, "height": 700, "kind": "louvred"}),
     ("door", {"width": 450, "depth": 20, "height": 700, "kind": "louvred", "panels": 2, "slat_gap": 40}),
     ("wardrobe", {"width": 1000, "depth": 560, "height": 1900, "door_kind": "louvred"}),
+    ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "fluted"}),
+    ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "beaded", "reed": 10}),
+    ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "bowed"}),
+    ("panel", {"width": 900, "depth": 60, "height": 200, "kind": "bowed", "bow": 40}),
 )
 
 

@@ -1,6 +1,6 @@
 """Frames, doors and panels on their own, in sizes that one can work out by hand."""
 
-from math import hypot
+from math import asin, hypot
 from typing import Any
 
 import pytest
@@ -113,4 +113,44 @@ def test_slats_of_a_louvred_door_are_tilted_by_half_a_right_angle():
 def test_slats_too_wide_for_the_frame_are_told():
     assert problems("door", kind="louvred", slat_width=40)["slat_width"].what == (
         "tilted slats of 31.8198 mm do not fit into a frame of 20 mm"
+    )
+
+
+def arc_mm(chord_mm: float, rise_mm: float) -> float:
+    """Length of an arc from its chord and its rise."""
+    radius = (chord_mm**2 / 4 + rise_mm**2) / (2 * rise_mm)
+    return 2 * radius * asin(chord_mm / (2 * radius))
+
+
+def test_a_bowed_front_has_the_area_of_its_arc():
+    found = faces("panel", width=900, depth=60, height=200, kind="bowed", bow=40)
+    # radius (450² + 40²)/80 = 2551.25 mm
+    arc = arc_mm(900, 40)
+    assert arc == pytest.approx(904.73, abs=0.01)
+    assert found["front"].area_m2 == pytest.approx(arc * 200e-6)
+    assert found["back"].area_m2 == pytest.approx(arc * 200e-6)
+    assert found["front"].relief == "flat"
+
+
+def test_beads_meet_in_quirks_and_flutes_leave_fillets():
+    beaded = faces("panel", kind="beaded", reed=10)["front"]
+    # 35 beads of 10 mm that stand 2.5 mm out
+    assert beaded.area_m2 == pytest.approx(35 * arc_mm(10, 2.5) * 600e-6)
+    assert [zone.name for zone in beaded.zones] == ["edge", "recess"]
+    fluted = faces("panel", kind="fluted", reed=25)["front"]
+    # 14 flutes of 25 mm: hollow 2/3 of it and a quarter of that deep, the rest plane
+    hollow = arc_mm(25 * 2 / 3, 25 / 6) * 600e-6
+    assert fluted.area_m2 == pytest.approx(14 * (hollow + 25 / 3 * 600e-6))
+    assert {zone.name: zone.share for zone in fluted.zones}["recess"] == pytest.approx(
+        14 * hollow / fluted.area_m2
+    )
+    assert fluted.relief == "moulded"
+
+
+def test_curves_that_leave_no_wood_are_told():
+    assert problems("panel", kind="bowed", bow=12)["bow"].what == (
+        "a bow of 12 mm leaves no wood in a depth of 12 mm over all, or is too round"
+    )
+    assert problems("panel", kind="beaded", reed=100)["reed"].what == (
+        "flutes or beads go 21.9 mm deep into 12 mm"
     )
