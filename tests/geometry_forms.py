@@ -29,6 +29,7 @@ USUAL_SIZES: dict[str, dict[str, Any]] = {  # one real piece of every form [mm]
     "panel": {"width": 350, "depth": 12, "height": 600},
     "dressing_chest": {"width": 1000, "depth": 450, "height": 1500},
     "cot": {"width": 640, "depth": 1250, "height": 900},
+    "blanket_box": {"width": 1150, "depth": 480, "height": 700},
 }
 _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half of what is allowed
     "board": ((100, 1500), (100, 900), (8, 40)),
@@ -51,6 +52,7 @@ _LIKELY = {  # sizes of real pieces [mm]; the rest is drawn over the lower half 
     "panel": ((100, 1200), (6, 40), (100, 1200)),
     "dressing_chest": ((600, 1500), (350, 600), (1000, 1800)),
     "cot": ((450, 800), (800, 1500), (600, 1100)),
+    "blanket_box": ((600, 1600), (350, 700), (450, 1000)),
 }
 
 

@@ -168,6 +168,8 @@ KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
     ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "beaded", "reed": 10}),
     ("panel", {"width": 350, "depth": 12, "height": 600, "kind": "bowed"}),
     ("panel", {"width": 900, "depth": 60, "height": 200, "kind": "bowed", "bow": 40}),
+    ("blanket_box", {"width": 1150, "depth": 480, "height": 700}),
+    ("blanket_box", {"width": 1150, "depth": 480, "height": 700, "drawers": 1, "plinth": 0, "overhang": 0}),
 )
 
 

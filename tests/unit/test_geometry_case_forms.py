@@ -214,3 +214,23 @@ def test_a_dressing_chest_says_what_does_not_fit():
         "a mirror of 300 mm does not fit over the chest: 100 mm"
     )
     assert "drawers" in problems("dressing_chest", drawers=12)
+
+
+def test_a_blanket_box_has_a_lid_over_drawers():
+    found = faces(
+        "blanket_box", board=20, lid=20, overhang=12, bottom=12, plinth=60, drawers=2, drawer_height=150, play=2
+    )  # fmt: skip
+    # ends 12 mm in: 1150 - 24 - 40 = 1086 between them; bays (1086 - 20)/2 = 533
+    wide, tall = 0.529, 0.146
+    assert found["drawer.1/front"].area_m2 == pytest.approx(wide * tall + 2 * (wide + tall) * 0.02)
+    assert found["lid/inside"].area_m2 == pytest.approx(1.15 * 0.48)
+    # box from 60 + 12 + 150 = 222 to 700 - 22 = 678; its bottom covers 12 mm of the front inside
+    assert found["front/outside"].area_m2 == pytest.approx(1.086 * (0.456 + 0.020))
+    assert found["front/inside"].area_m2 == pytest.approx(1.086 * (0.456 - 0.012))
+    # 480 - 12 - 40 = 428 deep
+    assert found["bottom/inside"].area_m2 == pytest.approx(1.086 * 0.428)
+    assert found["drawer floor"].running
+    # 678 - (60 + 12 + 400) - 12 = 194 mm are enough; under a height of 550 mm 44 mm are not
+    assert problems("blanket_box", height=550, drawer_height=400)["drawer_height"].what == (
+        "plinth, drawers and lid leave 44 mm for the box"
+    )

@@ -177,7 +177,7 @@ def _skeletons(front: Front) -> tuple[Skeleton, ...]:
 FORM = Form(
     id="chest",
     name="chest",
-    aliases=("blanket chest", "blanket box", "coffer", "trunk", "hope chest"),
+    aliases=("blanket chest", "coffer", "trunk", "hope chest"),
     meaning="A box with a lid; its back is taken to be seen.",
     parameters=PARAMETERS,
     problems=problems,
