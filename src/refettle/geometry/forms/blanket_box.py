@@ -140,7 +140,7 @@ def build(sizes: Sizes) -> Built:
 
 def _box(sizes: Sizes) -> list[PartBody]:
     """Return lid, ends, front, back and the two bottoms."""
-    x, y, z = _walls(sizes)
+    _, y, z = _walls(sizes)
     inner, board, split = _inner_x(sizes), sizes.mm("board"), _drawer_space(sizes)[1][1]
     lid_z = (z[1] + _LID_PLAY_MM, sizes.mm("height"))
     lid = box((0.0, sizes.mm("width")), (0.0, y[1]), lid_z, "lid/outside", {"bottom": "lid/inside"})
