@@ -111,9 +111,9 @@ class PlainAccount:
         self._played: dict[tuple[int, State, Step], tuple[State, tuple[tuple[str, str, float], ...]]] = {}
 
     def first(self) -> Place:
-        """Return where every route begins."""
+        """Return where every route begins; bare wood has no original finish to lose."""
         states = tuple(self.begin.worlds[world].states[zone] for world, zone, _ in self.slots)
-        return Place(states, tuple(() for _ in states), lost=False, cost=0.0)
+        return Place(states, tuple(() for _ in states), lost=states[0].bare, cost=0.0)
 
     def after(self, place: Place, step: Step) -> Place:
         """Return where a step leads."""

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from plan_pieces import facts, made, old, one_surface
@@ -16,6 +16,7 @@ from refettle.planning.start import start
 
 ROUTES = tuple((Step(verb="clean", what=what),) for what in ("soap-water", "naphtha", "mineral-spirits"))
 NEAR = 1e-9
+WORTH_SAYING = 1.0
 MANY = settings(deadline=None)
 
 
@@ -118,7 +119,7 @@ def test_better_error_rates_never_lower_the_gain(pool: Pool, test: str, surer: f
 def test_advice_gains_what_its_answers_save_less_its_price(pool: Pool) -> None:
     advice = paying_tests(BENCH, pool)
     assert len(advice) <= 2
-    assert all(a.gain > 0 for a in advice)
+    assert all(a.gain > WORTH_SAYING for a in advice)
     assert all(sum(chance for _, chance, _ in a.answers) == pytest.approx(1.0) for a in advice)
     if advice:
         first = advice[0]
@@ -129,8 +130,12 @@ def test_advice_gains_what_its_answers_save_less_its_price(pool: Pool) -> None:
 
 @MANY
 @given(pool=pools())
-def test_no_test_gains_more_alone_than_the_first_one_advised(pool: Pool) -> None:
+def test_the_first_test_advised_gains_most_and_more_than_one_unit_of_money(pool: Pool) -> None:
     gains = {t: pool.value(pool.weights) - after(BENCH, pool, t) - price_of_test(BENCH, t) for t in TESTS}
     advice = paying_tests(BENCH, pool)
     best = max(gains.values())
-    assert (advice[0].gain if advice else 0.0) == pytest.approx(max(0.0, best), abs=1e-6)
+    assume(abs(best - WORTH_SAYING) > NEAR)
+    if best > WORTH_SAYING:
+        assert advice[0].gain == pytest.approx(best, abs=1e-6)
+    else:
+        assert advice == ()

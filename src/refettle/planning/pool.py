@@ -95,7 +95,7 @@ def price_of_test(bench: Bench, test: str) -> float:
 
 def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()) -> tuple[TestAdvice, ...]:
     """
-    Return the spot tests that save more than they cost, best first; at most two.
+    Return the spot tests that save at least one unit of money more than they cost, best first; at most two.
 
     Notes
     -----
