@@ -214,12 +214,8 @@ def hurried(case: Case, found: Found, deadline_h: float) -> tuple[Case, Found]:
 
 
 def _elapsed_h(found: Found) -> float:
-    """Return the waits of a route until its last coat can be handled [h]."""
-    waits = [
-        s.wait_between_h * max(0, s.coats - 1) + s.wait_after_h
-        for s in found.steps
-        if s.what not in {"cure", "safe to wrap"}
-    ]
+    """Return the waits of a route until its last coat can be touched and laid on with care [h]."""
+    waits = [s.wait_between_h * max(0, s.coats - 1) + s.wait_after_h for s in found.steps if s.what != "cure"]
     return sum(waits)
 
 
