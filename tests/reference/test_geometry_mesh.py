@@ -15,6 +15,7 @@ import pytest
 import trimesh
 from hypothesis import HealthCheck, example, given, settings
 from hypothesis import strategies as st
+from numpy.typing import NDArray
 
 from geometry_forms import SHAPED, sizes
 from refettle.geometry import Built, build_form
@@ -193,10 +194,19 @@ def mesh(cell: Cell) -> trimesh.Trimesh:
 
 def solid(cell: Cell) -> manifold3d.Manifold:
     shape = mesh(cell)
-    vertices, triangles = np.array(shape.vertices), np.array(shape.faces, dtype=np.uint64)
+    vertices, triangles = _snapped(np.array(shape.vertices)), np.array(shape.faces, dtype=np.uint64)
     made = manifold3d.Manifold(manifold3d.Mesh64(vert_properties=vertices, tri_verts=triangles))
     assert made.status() == manifold3d.Error.NoError
     return made
+
+
+def _snapped(vertices: NDArray[np.float64]) -> NDArray[np.float64]:
+    """
+    Corners moved to the next 2⁻²⁰ mm, so that faces that touch do so to the last bit.
+
+    Without it a gap of rounding leaves a wall without thickness (seen: a rail on a leg of 20.38 mm).
+    """
+    return np.round(vertices * 2.0**20) / 2.0**20
 
 
 def joined(solids: Iterable[manifold3d.Manifold]) -> manifold3d.Manifold:
@@ -283,3 +293,21 @@ def test_a_turned_leg_keeps_volume_and_ends_at_any_number_of_facets(facets: int)
     assert sum(mesh(cell).volume for cell in cells) == pytest.approx(exact, rel=1e-12)
     ends = exposed_areas((PartBody(name="leg", cells=cells),))
     assert ends["feet"] * 1e6 == pytest.approx(np.pi * 100.0, rel=1e-12)
+
+
+def test_touching_faces_that_differ_by_rounding_leave_no_wall():
+    built = build_form(
+        "bedside",
+        {
+            "width": 400.0,
+            "depth": 400.0,
+            "height": 400.0,
+            "kind": "table",
+            "drawer_front": 6.0,
+            "drawer_side": 4.0,
+            "leg_shape": "square",
+            "leg": 20.38,
+        },
+    )
+    assert isinstance(built, Built), built
+    check_against_union(built.bodies)
