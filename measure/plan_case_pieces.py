@@ -17,7 +17,7 @@ from case_reading import read_text
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Where
 from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop
-from refettle.planning.start import colour_depth
+from refettle.planning.colours import colour_depth
 
 GIVEN = ("situation", "item", "workshop", "surfaces")
 """All that the adapter may see of a piece."""

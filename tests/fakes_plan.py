@@ -245,7 +245,6 @@ def piece_plan(*groups: GroupPlan) -> PiecePlan:
             sells_low=180.0,
             sells_high=240.0,
             per_hour=Range(low=-2.0, likely=9.0, high=14.0),
-            leave_per_hour=None,
         ),
         knowledge_version="fake",
     )

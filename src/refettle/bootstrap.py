@@ -284,7 +284,8 @@ def surface_named(piece: "Piece", word: str) -> str:
     piece
         The piece.
     word
-        Its name, or the name of a part with one surface; case does not matter.
+        Its name, the name of its group as a plan prints it, its name without number (the first of its kind), or
+        the name of a part with one surface; case does not matter.
 
     Returns
     -------
@@ -296,13 +297,28 @@ def surface_named(piece: "Piece", word: str) -> str:
     WrongCall
         If there is none or more than one; says which there are.
     """
+    from refettle.services.grouping import group_surfaces, plain_name  # noqa: PLC0415 - heavy
+
     wanted = word.strip().casefold()
     exact = [s.name for s in piece.surfaces if s.name.casefold() == wanted]
+    grouped = [g.members[0] for g in group_surfaces(piece.surfaces) if g.name.casefold() == wanted]
+    spoken = [
+        s.name for s in piece.surfaces if plain_name(s.name).casefold() in {wanted, wanted.removesuffix("s")}
+    ]
+    if exact or grouped or spoken:
+        return (exact or grouped or spoken)[0]
     of_part = [s.name for s in piece.surfaces if s.part.casefold() == wanted]
-    if exact or len(of_part) == 1:
-        return (exact or of_part)[0]
+    if len(of_part) == 1:
+        return of_part[0]
     if of_part:
         raise WrongCall(what=f'"{word}" has several surfaces', do=f"name one of {_listed(of_part)}")
+    alike = [
+        s.name
+        for s in piece.surfaces
+        if s.name.casefold().partition("/")[0].partition(".")[0] in {wanted, wanted.removesuffix("s")}
+    ]
+    if alike:
+        return alike[0]
     known = _listed([s.name for s in piece.surfaces])
     raise WrongCall(what=f'"{word}" is no surface of {piece.name}', do=f"there are {known}")
 

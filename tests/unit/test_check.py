@@ -226,8 +226,8 @@ def test_colour_waits_for_a_sample() -> None:
 
 
 def test_old_paint_makes_no_dust_and_gets_no_heat_before_a_test_for_lead() -> None:
-    dust = "demo: top/1: dry dust from old coats that may hold lead; no test has ruled it out – test for lead first, or"
-    heat = "demo: top/1: heat from old coats that may hold lead; no test has ruled it out – test for lead first, or"
+    dust = "demo: top/1: dry dust from old coats that may hold lead; nothing has ruled it out – test for lead first, or"
+    heat = "demo: top/1: heat from old coats that may hold lead; nothing has ruled it out – test for lead first, or"
     rest = " work wet and without heat  [lead-untested]"
     gun = Step(verb="strip", what="heat-gun")
     assert said("lead-untested", SCUFF, surface=PAINTED_OVER, year=1938) == [dust + rest]
@@ -235,7 +235,9 @@ def test_old_paint_makes_no_dust_and_gets_no_heat_before_a_test_for_lead() -> No
     wet = replace(SCUFF, how=frozenset({"wet"}))
     assert said("lead-untested", wet, surface=PAINTED_OVER, year=1938) == []
     tested = replace(PAINTED_OVER, tested=(("lead-test", "no"),))
-    assert said("lead-untested", SCUFF, gun, surface=tested, year=1938) == []
+    assert said("lead-untested", SCUFF, surface=tested, year=1938) == [dust + rest]
+    ruled_out = replace(PAINTED_OVER, lead_chance=0.0)
+    assert said("lead-untested", SCUFF, gun, surface=ruled_out, year=1938) == []
 
 
 @pytest.mark.parametrize(
@@ -487,7 +489,8 @@ def test_sums_risks_and_lines_of_the_whole_plan() -> None:
         f"demo: money is {money + 2:.2f}, what is bought adds up to {money:.2f} – add up again  [sum-differs]"
     ) in told(replace(plan, money=plan.money + more))
     assert (
-        f"demo: hands-on is {minutes + 2:.0f} min, its routes and set-ups add up to {minutes:.0f} min – add up again"
+        f"demo: hands-on is {minutes + 2:.0f} min, its routes, set-ups and work on the whole piece add up to "
+        f"{minutes:.0f} min – add up again"
         "  [sum-differs]"
     ) in told(replace(plan, minutes=plan.minutes + more))
     assert "demo: the first screen has 0 lines – say it in one to eight  [lines-off]" in told(

@@ -335,7 +335,7 @@ def plan_of(
         piece="x", workshop="w", currency="EUR", invented=True, lines=(), groups=(group,),
         risks=tuple((name, risk) for risk in risks), tests=tuple((name, test) for test in tests), buy=(), money=ZERO,
         minutes=ZERO, days=(), wrap_day=9, cured_day=9, cautions=cautions, findings=(), assumed=(),
-        worth=Worth(paid=None, sells_low=None, sells_high=None, per_hour=None, leave_per_hour=None),
+        worth=Worth(paid=None, sells_low=None, sells_high=None, per_hour=None),
         knowledge_version="",
     )  # fmt: skip
 

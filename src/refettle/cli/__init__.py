@@ -1,6 +1,7 @@
 """The terminal: one module a command; what a command shows stands in `*_text` and `*_json`."""
 
 import gc
+import io
 import sys
 
 
@@ -42,12 +43,20 @@ def _run(given: list[str]) -> int:
 
 
 def _write(text: str, *, code: int) -> int:
-    """Write data to stdout; a reader that has gone away (``| head``) is no trouble."""
+    """Write data to stdout; a reader that has gone away (``| head``) is no trouble, a full disk is told."""
+    if sys.stdout is None:
+        sys.stderr.write("There is nowhere to write to: the standard output is closed.\n")
+        return 2
+    if isinstance(sys.stdout, io.TextIOWrapper):
+        sys.stdout.reconfigure(errors="replace")
     try:
         sys.stdout.write(text)
         sys.stdout.flush()
-    except BrokenPipeError:
+    except OSError as slip:
         from refettle.cli.terminal import leave_quietly  # noqa: PLC0415 - hardly ever needed
 
         leave_quietly()
+        if not isinstance(slip, BrokenPipeError):
+            sys.stderr.write(f"Cannot write: {slip.strerror} – make room, or write elsewhere.\n")
+            return 2
     return code

@@ -186,7 +186,6 @@ def _worth(worth: Worth) -> Document:
         "sells_low": worth.sells_low,
         "sells_high": worth.sells_high,
         "per_hour": _maybe(worth.per_hour),
-        "leave_per_hour": _maybe(worth.leave_per_hour),
     }
 
 

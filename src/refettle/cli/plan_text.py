@@ -175,8 +175,6 @@ def _amounts(page: Page, plan: PiecePlan) -> None:
         rows.append(("Paid", f"{worth.paid:g} {plan.currency}"))
     if worth.per_hour is not None:
         rows.append(("Brings", rate_words(worth.per_hour, plan.currency)))
-    if worth.leave_per_hour is not None:
-        rows.append(("Left alone, brings", rate_words(worth.leave_per_hour, plan.currency)))
     page.heading("Money and hours")
     for name, value in rows:
         page.marked(name, value, indent=2, column=_AMOUNTS)

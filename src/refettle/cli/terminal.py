@@ -34,14 +34,14 @@ class Answer:
     code: int = 0
 
 
-def bold_wanted(stream: TextIO, environment: Mapping[str, str]) -> bool:
+def bold_wanted(stream: TextIO | None, environment: Mapping[str, str]) -> bool:
     """
     Return whether headings may be set in bold.
 
     Parameters
     ----------
     stream
-        Where the text goes.
+        Where the text goes; None where it is closed.
     environment
         Variables of the process; ``NO_COLOR``, if it holds anything, forbids it.
 
@@ -50,24 +50,29 @@ def bold_wanted(stream: TextIO, environment: Mapping[str, str]) -> bool:
     bool
         True only on a terminal that can.
     """
-    return stream.isatty() and not environment.get("NO_COLOR") and environment.get("TERM") != "dumb"
+    return (
+        stream is not None
+        and stream.isatty()
+        and not environment.get("NO_COLOR")
+        and environment.get("TERM") != "dumb"
+    )
 
 
-def page_width(stream: TextIO) -> int:
+def page_width(stream: TextIO | None) -> int:
     """
     Return the width of the page [1], in characters.
 
     Parameters
     ----------
     stream
-        Where the text goes.
+        Where the text goes; None where it is closed.
 
     Returns
     -------
     int
         80, or less on a narrower terminal, down to 50.
     """
-    if not stream.isatty():
+    if stream is None or not stream.isatty():
         return WIDTH
     try:
         columns = os.get_terminal_size(stream.fileno()).columns

@@ -150,6 +150,8 @@ class Surface:
         Why it is worth keeping, in the person's words (label, inlay, original finish); empty if nothing.
     lead_chance
         Chance of lead in the old coats [1] where the person or a test says; None = from the era.
+    done
+        Steps that have been done to it; what else is said of it holds from before them.
     where
         Place in the file.
     """
@@ -175,6 +177,7 @@ class Surface:
     value: str = "ordinary"
     keep_reason: str = ""
     lead_chance: float | None = None
+    done: tuple[Step, ...] = ()
     where: Where = NOWHERE
 
 

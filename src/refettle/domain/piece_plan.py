@@ -175,15 +175,12 @@ class Worth:
         Prices from the file [money]; None where not given.
     per_hour
         What an hour brings after material and price paid [money/h]; None where not known.
-    leave_per_hour
-        The same for leaving the finish alone; None where not known.
     """
 
     paid: float | None
     sells_low: float | None
     sells_high: float | None
     per_hour: Range | None
-    leave_per_hour: Range | None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

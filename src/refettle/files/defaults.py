@@ -20,6 +20,7 @@ UNKNOWN_COATS: Final = 2
 WORN_PCT: Final = 15
 SOLID_RELIEFS: Final = ("turned", "carved", "slats", "slats open")
 RUNNER_DAMAGE: Final = "worn-runner"
+OF_VENEER: Final = frozenset({"lifted-veneer", "missing-veneer"})
 TABLE_USES: Final = ("table", "kitchen")
 
 
@@ -117,7 +118,7 @@ def make_surface(desk: Desk, place: Place, spoken: Spoken, notes: Notes, *, form
         soundness=soundness,
         worn_pct=worn,
         contamination=_contamination(place, spoken, notes, layers),
-        damage=said.damage or (),
+        damage=_damage(desk, place, spoken, notes, build),
         tested=said.tested or (),
         look=_look(place, spoken, notes, finished=bool(layers)),
         use=_use(place, spoken, notes, form),
@@ -126,6 +127,20 @@ def make_surface(desk: Desk, place: Place, spoken: Spoken, notes: Notes, *, form
         lead_chance=None if said.lead_unknown else said.lead_chance,
         where=desk.where(place.line, f"surfaces/{place.name}"),
     )
+
+
+def _damage(desk: Desk, place: Place, spoken: Spoken, notes: Notes, build: str) -> tuple[str, ...]:
+    """Return the damage of a surface: what was said of the whole piece holds of every shown face that can have it."""
+    damage = spoken.own.over(spoken.general).damage or ()
+    if spoken.own.damage is not None or not damage:
+        return damage
+    if build == "solid":
+        damage = tuple(id_ for id_ in damage if id_ not in OF_VENEER)
+    if damage:
+        names = ", ".join(desk.knowledge.name("damage", id_) for id_ in damage)
+        why = "said of the whole piece: counted and mended on each; say it under surfaces where it is"
+        notes.add(place.name, "damage", names, why)
+    return damage
 
 
 def _general_of(general: Said, place: Place) -> Said:

@@ -6,7 +6,7 @@ problems are reported at once; a file with an error gives no piece, so that no p
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from typing import Final
 
 from refettle.domain.finding import Finding
@@ -21,6 +21,7 @@ from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, check_
 from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain, read_tree
 from refettle.geometry.zones import usual_zones
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.foresee import as_done
 
 CONSTRAINTS: Final = ("no stripping", "no bare wood", "no upkeep", "no spraying")
 
@@ -209,7 +210,7 @@ def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
         draft.assumed.append(Assumed(path="era", value="unknown", why="not said"))
     low, high = draft.sells or (None, None)
     first, last = draft.years or (None, None)
-    return Piece(
+    piece = Piece(
         name=draft.name,
         form=draft.form,
         size_mm=size_mm,
@@ -228,6 +229,7 @@ def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
         assumed=tuple(dict.fromkeys(draft.assumed)),
         notes=draft.notes,
     )
+    return replace(piece, surfaces=tuple(as_done(piece, surface) for surface in piece.surfaces))
 
 
 def _make_surfaces(

@@ -150,6 +150,10 @@ def _source(place: Located, names: _Names) -> Iterator[Finding]:
             "a published source is named, but not how it was read",
             "fill in read_as",
         )
+    if "judge" in row.note and row.grade != "judgement":
+        yield _finding(
+            place, "wrong-grade", f'grade "{row.grade}" where the note says judged', 'write "judgement"'
+        )
     due = {"common-practice": "common practice", "judgement": "judgement"}.get(row.source)
     if due and row.grade != due:
         yield _finding(

@@ -207,6 +207,8 @@ def _places(check: RouteCheck) -> Iterator[Finding]:
                 "colour goes on before a sample was seen",
                 "make a sample first",
             )
+        if step.verb in _COLOURING:
+            yield from _sampled_before_it_was_ready(check, number)
         if step.verb == "take_off" and coats and number > coats[0]:
             yield check.finding(
                 "hardware-too-late",
@@ -223,10 +225,22 @@ def _places(check: RouteCheck) -> Iterator[Finding]:
             )
 
 
+def _sampled_before_it_was_ready(check: RouteCheck, number: int) -> Iterator[Finding]:
+    """Yield a sample made before the ground was abraded that the colour then meets."""
+    earlier = check.steps[: number - 1]
+    sampled = next((i for i, s in enumerate(earlier) if s.verb == "sample"), len(earlier))
+    first = next((i for i, s in enumerate(earlier) if s.verb in {*_COLOURING, "condition"}), len(earlier))
+    if any(s.verb in ABRADING for s in earlier[sampled:first]):
+        yield check.finding(
+            "sample-too-early",
+            number,
+            "the sample was made on ground that is abraded before the colour",
+            "make it when the ground is ready",
+        )
+
+
 def _lead(check: RouteCheck) -> Iterator[Finding]:
-    """Yield dust and heat on old coats that may hold lead, as long as no test said no."""
-    if ("lead-test", "no") in check.surface.tested:
-        return
+    """Yield dust and heat on old coats that may hold lead, what tests answered taken into account."""
     for moment in _moments(check):
         step, layers = moment.step, moment.before.layers
         if moment.state.strength("lead") <= _LEAD or not layers:
@@ -239,7 +253,7 @@ def _lead(check: RouteCheck) -> Iterator[Finding]:
             yield check.finding(
                 "lead-untested",
                 moment.number,
-                f"{what} from old coats that may hold lead; no test has ruled it out",
+                f"{what} from old coats that may hold lead; nothing has ruled it out",
                 "test for lead first, or work wet and without heat",
             )
 

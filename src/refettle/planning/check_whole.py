@@ -96,13 +96,15 @@ def _sums(know: Knowledge, piece: Piece, plan: PiecePlan) -> Iterator[Finding]:
         key = (step.verb, step.what)
         setups[key] = max(setups.get(key, 0.0), 60.0 * setup_h(know, step))
     shared = sum(setups.values())
-    likely = sum(route.minutes.likely for route in routes) + shared
+    whole = sum(task.minutes for day in plan.days for task in day.tasks if not task.number)
+    likely = sum(route.minutes.likely for route in routes) + shared + whole
     if not near(plan.minutes.likely, likely):
         yield finding(
             piece,
             "sum-differs",
             "",
-            f"hands-on is {plan.minutes.likely:.0f} min, its routes and set-ups add up to {likely:.0f} min",
+            f"hands-on is {plan.minutes.likely:.0f} min, its routes, set-ups and work on the whole piece add up to "
+            f"{likely:.0f} min",
             "add up again",
         )
     for name, amount in (("money", plan.money), ("minutes", plan.minutes)):

@@ -31,6 +31,8 @@ _TROUBLE = 4.0
 _SEQUENCE_PASSES = 2.6
 _TO_BARE_PASSES = 2.5
 _BLEACH_PASSES = 2.5
+PLACE_HOURS = {"sample": 0.3, "take_off": 0.1, "refit": 0.15, "mask": 0.15}
+"""Hands-on time of work that does not grow with the area [h]; judgement, see docs/why/cost.md."""
 VALUE_LOST_M2 = {"ordinary": 0.0, "good": 40.0, "fine": 260.0}
 """What stripping or painting an original finish loses [money/m²]; judgement, see docs/why/cost.md."""
 
@@ -185,8 +187,8 @@ def _hours(
         return area * recess_share / _rate(know.labour("pick-out"), column), (("labour:pick-out", column),)
     if verb == "scrape" and "pores" in step.how:
         return area / (1.5 * _rate(know.labour("pick-out"), column)), (("labour:pick-out", column),)
-    if verb in {"sample", "take_off", "refit", "mask"}:
-        return {"sample": 0.3, "take_off": 0.1, "refit": 0.15, "mask": 0.15}[verb], ()
+    if verb in PLACE_HOURS:
+        return PLACE_HOURS[verb], ()
     labour = _LABOUR.get(verb) or _BY_METHOD.get(step.method, "brush-coat")
     hours = area / _rate(know.labour(labour), column)
     hours *= _passes(know, step)

@@ -87,18 +87,18 @@ def flaws(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
     -----
     Each damage left counts by how much it offends under this look; judgement, docs/why/cost.md.
     """
-    opaque = look.kind == "opaque"
     size = min(1.0, 0.35 + area_m2)
-    total = 0.0
-    for name in state.damage:
-        facts = know.damage(name)
-        shows = facts.shows_opaque if opaque else facts.shows_clear
-        if name in _OF_FILM and _film_renewed(know, state, name):
-            shows *= 0.1
-        total += shows * _FLAW_MONEY * size
+    total = sum(offence(know, look, state, name) for name in state.damage) * _FLAW_MONEY * size
     if look.kind == "keep":
         total += 0.15 * _FLAW_MONEY * sum(p for _, p in state.on_top) / 100.0 * size
     return total
+
+
+def offence(know: Knowledge, look: Look, state: State, damage: str) -> float:
+    """Return how much a damage that is left offends under a look [1]."""
+    facts = know.damage(damage)
+    shows = facts.shows_opaque if look.kind == "opaque" else facts.shows_clear
+    return 0.1 * shows if damage in _OF_FILM and _film_renewed(know, state, damage) else shows
 
 
 def _film_renewed(know: Knowledge, state: State, name: str) -> bool:

@@ -63,11 +63,11 @@ class Menu(GroundMenu):
         return runs
 
     def _in_air(self, run: Run) -> Run:
-        """Return a run with its coats and waits in the air that is made for them."""
+        """Return a run with its coats, and all that must dry, in the air that is made for them."""
         air = self.made_air
         if air is None:
             return run
-        return tuple(replace(s, air=air) if s.is_coat or s.verb == "wait" else s for s in run)
+        return tuple(replace(s, air=air) if s.is_coat or s.wait_after_h > 0 else s for s in run)
 
     def _allowed(self, run: Run) -> bool:
         """Return whether no step of a run is banned."""
@@ -93,11 +93,16 @@ class Menu(GroundMenu):
                 continue
             if facts.trade_only and not any(p.cls == cls for p in self.workshop.products):
                 continue
-            if self.air.known and (self.air.temp_c < facts.min_c or self.air.rh > facts.rh_max):
+            if self.unfit_air(facts):
                 continue
             method = self.method_of(facts)
             if method is not None:
                 yield facts, method
+
+    def unfit_air(self, facts: FilmFacts) -> bool:
+        """Return whether a class must not be laid in the planning air."""
+        air = self.air
+        return air.known and not (facts.min_c <= air.temp_c <= facts.max_c and air.rh <= facts.rh_max)
 
     def _colour(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer colours for a stained look."""
@@ -107,7 +112,10 @@ class Menu(GroundMenu):
         now = states[0].depth
         wish = self.look.depth if self.look.depth is not None else max(60, now + 20)
         conditioners = [None, *(f for f, _ in self._classes("condition"))]
+        bare = any(state.bare for state in states)
         for facts, method in (*self._classes("stain"), *self._classes("tone")):
+            if facts.needs_bare and not bare:
+                continue
             verb = "tone" if "tone" in facts.role and "stain" not in facts.role else "stain"
             coats = 1 if now + (100 - now) * 0.6 * facts.colour_power >= wish - 10 else 2
             dry = wait_until(facts, facts.recoat_from_h, self.air, 150.0)

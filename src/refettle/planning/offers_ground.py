@@ -20,6 +20,8 @@ _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun",
 _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
 _HEAT_WEAK = 0.2
+_SHORTEST_H = 0.1
+_COLD_C, _HOT_C, _DAMP = 12.0, 32.0, 0.75
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
 
@@ -27,7 +29,9 @@ _FLAT_GROUND = Ground(wood="hardwood")
 
 
 def nice_hours(hours: float) -> float:
-    """Return a wait rounded up to a length people use [h]."""
+    """Return a wait rounded up to a length people use [h]; none stays none."""
+    if hours <= 0:
+        return 0.0
     for length in _NICE_H:
         if hours <= length * 1.02:
             return float(length)
@@ -60,6 +64,8 @@ class GroundMenu:
         Stage at which it must be used; empty = none.
     bare_first
         Whether the old film must come off, so that parts of one look are alike.
+    keep_film
+        Whether it must stay, for the same reason.
     """
 
     know: Knowledge
@@ -71,6 +77,7 @@ class GroundMenu:
     wanted: frozenset[str] = frozenset()
     wanted_stage: str = ""
     bare_first: bool = False
+    keep_film: bool = False
 
     @property
     def air(self) -> Air:
@@ -85,12 +92,21 @@ class GroundMenu:
         Notes
         -----
         Below 12 °C or above 75 % humidity most coats fail [coatings-R7, coatings-R48]: the room is
-        warmed to 18 °C or the piece moved, and dried to 55 %.
+        warmed to 18 °C or the piece moved, and dried to 55 %. Above 32 °C, where most labels end (`max_c`),
+        it is cooled to 24 °C. The air that is aimed at is judgement.
         """
         own = self.workshop.air_likely
-        if own.temp_c >= 12.0 and own.rh <= 0.75 and own.temp_c <= 33.0:
+        if _COLD_C <= own.temp_c <= _HOT_C and own.rh <= _DAMP:
             return None
         return Air(temp_c=min(24.0, max(18.0, own.temp_c)), rh=min(0.55, own.rh), air_m_s=own.air_m_s)
+
+    @property
+    def made_how(self) -> str:
+        """Return what is done to the air: ``cooler``, ``warmer`` or ``drier``."""
+        own = self.workshop.air_likely
+        if own.temp_c > _HOT_C:
+            return "cooler"
+        return "warmer" if own.temp_c < _COLD_C else "drier"
 
     def clean_runs(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer nothing, the best single agents, and the best pair."""
@@ -149,7 +165,8 @@ class GroundMenu:
         if not self.bare_first:
             how = frozenset({"loose", "wet"}) if self._lead(states) else frozenset({"loose"})
             yield ((Step(verb="scrape", how=how),) if loose else ())
-        if self.look.kind == "keep" or self.constraints & {"no stripping", "no bare wood"}:
+        kept = self.keep_film or self.look.kind == "keep"
+        if kept or self.constraints & {"no stripping", "no bare wood"}:
             return
         yield from self._strips(states, zones)
         tool = self.sander()
@@ -188,10 +205,11 @@ class GroundMenu:
             wanted = 0.0 if agent in self.wanted else 1.0
             able.append((wanted * (passes * facts.price_m2 + hours + facts.dry_h / 24.0), agent, passes))
         for _, agent, passes in sorted(able)[:_REMOVERS_OFFERED]:
-            lift = Step(verb="strip", what=agent, coats=passes, wait_after_h=0.0)
+            acts = passes * self.know.remover(agent).dwell_h
+            dwell = nice_hours(acts) if acts >= _SHORTEST_H else 0.0
+            lift = Step(verb="strip", what=agent, coats=passes, wait_after_h=dwell)
             washes = self._aftercare(agent)
-            after = [s for s in states if not s.bare]
-            pick = any(z != "flat" for z in zones) and bool(after)
+            pick = any(z != "flat" for z in zones)
             hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows", "wet"})),)
             if any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.kind in _CLEAR:
                 pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores", "wet"})),)
@@ -203,6 +221,8 @@ class GroundMenu:
     def _aftercare(self, agent: str) -> Run:
         """Return the washes a remover asks for, the last with the wood's drying time."""
         facts = self.know.remover(agent)
+        if facts.dry_h <= 0:
+            return ()
         if not facts.leaves or not facts.washed_by:
             return (Step(verb="wait", what="dry out", wait_after_h=nice_hours(facts.dry_h)),)
         first = Step(verb="rinse", what=facts.washed_by[0], wait_after_h=0.5)
@@ -220,16 +240,13 @@ class GroundMenu:
         return tuple(steps)
 
     def _passes(self, agent: str, states: Sequence[State], zones: Sequence[str]) -> int | None:
-        """Return the passes after which the open faces are bare in the heaviest readings, or None."""
+        """Return the passes after which the likeliest open face is bare and most of the others, or None."""
         flats = [s for s, z in zip(states, zones, strict=True) if z == "flat"] or list(states)
-        best: int | None = None
         for passes in range(1, 5):
             step = Step(verb="strip", what=agent, coats=passes)
             bare = [strip(self.know, _FLAT_GROUND, s, step).bare for s in flats]
             if bare[0] and sum(bare) >= 0.75 * len(bare):
                 return passes
-            if any(bare) and best is None:
-                best = passes
         return None
 
     def sander(self) -> str:
@@ -266,7 +283,8 @@ class GroundMenu:
             yield tuple(must)
         if self.look.kind == "keep" and self._melts(states):
             top = states[0].top
-            own = "alcohol" if top is None or self.know.film(top.cls).resist_alcohol < 0.3 else "thinner-wipe"
+            melts = top is not None and self.know.film(top.cls).resist_alcohol < 0.3
+            own = "alcohol" if melts else "thinner-wipe"
             yield (*must, Step(verb="revive", what=own, wait_after_h=4.0))
         if bare and self.look.kind in _CLEAR and any(s.colour == "old" for s in states):
             bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)

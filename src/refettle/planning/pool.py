@@ -108,7 +108,8 @@ def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()
     perfect = sum(
         w * min(row[i] for row in pool.costs) for i, w in enumerate(pool.weights)
     )  # fmt: skip
-    names = [t for t in bench.know.ids("test") if t not in skip]
+    answered = {test for test, _ in bench.surface.tested}
+    names = [t for t in bench.know.ids("test") if t not in skip | answered]
     singles = []
     for test in names:
         price = price_of_test(bench, test)
@@ -135,17 +136,29 @@ def _second(bench: Bench, pool: Pool, first: str, names: list[str]) -> TestAdvic
             continue
         price = price_of_test(bench, test)
         gain = -price
-        answers: list[tuple[str, float, str]] = []
+        branches = []
         for yes in (True, False):
             chance, belief = posterior(bench, first, pool.weights, yes=yes)
             if chance <= 0:
                 continue
             after, found = _after(bench, pool, test, belief)
             gain += chance * (pool.value(belief) - after)
-            answers = answers or list(found)
+            branches.append((chance, found))
         if best is None or gain > best.gain:
-            best = _advice(bench, test, gain, price, tuple(answers))
+            best = _advice(bench, test, gain, price, _over_both(branches))
     return best
+
+
+def _over_both(
+    branches: list[tuple[float, tuple[tuple[str, float, str], ...]]],
+) -> tuple[tuple[str, float, str], ...]:
+    """Return the answers of a second test over both answers of the first, alike ones together."""
+    both: dict[tuple[str, str], float] = {}
+    for before, answers in branches:
+        for answer, chance, words in answers:
+            both[answer, words] = both.get((answer, words), 0.0) + before * chance
+    order = sorted(both, key=lambda key: (key[0] != "yes", -both[key]))
+    return tuple((answer, both[answer, words], words) for answer, words in order)
 
 
 def posterior(

@@ -46,8 +46,13 @@ def numbered(risks: tuple[Risk, ...], steps: int) -> tuple[Risk, ...]:
 
 def look_had(bench: Bench, menu: Menu, steps: tuple[Step, ...]) -> bool:
     """Return whether a sequence reaches the look in the heaviest world on its main zone."""
-    state = traced_on(bench, steps)[0][0][1]
-    return reached(bench.know, bench.begin.grounds[0], menu.look, state)
+    return reached(bench.know, bench.begin.grounds[0], menu.look, end_state(bench, steps))
+
+
+def end_state(bench: Bench, steps: tuple[Step, ...]) -> State:
+    """Return what a sequence leads to in the heaviest world on its main zone."""
+    state: State = traced_on(bench, steps)[0][0][1]
+    return state
 
 
 def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons: bool = True) -> Route:
@@ -110,10 +115,8 @@ def with_extras(menu: Menu, steps: tuple[Step, ...]) -> tuple[Step, ...]:
     made: list[Step] = []
     climate = sample = False
     for step in steps:
-        if step.is_coat and menu.made_air is not None and not climate:
-            own = menu.workshop.air_likely
-            what = "drier" if own.rh > 0.75 and own.temp_c >= 12 else "warmer"
-            made.append(Step(verb="climate", what=what, air=menu.made_air))
+        if step.air is not None and step.air == menu.made_air and not climate:
+            made.append(Step(verb="climate", what=menu.made_how, air=menu.made_air))
             climate = True
         if step.verb in {"stain", "tone", "condition"} and not sample:
             made.append(Step(verb="sample", what="hidden place"))
@@ -142,7 +145,9 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     before = risks_on(bench, without)
     worst, gain = None, 0.0
     for risk in before:
-        if risk.fault == "lead-dust" and step.verb == "strip":
+        if (
+            risk.fault == "lead-dust"
+        ):  # no step is there for it: without a coat the next scuff would meet old paint
             continue
         was = now[risk.fault].chance if risk.fault in now else 0.0
         rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)

@@ -3,22 +3,19 @@
 from dataclasses import dataclass, replace
 from itertools import product
 
+from refettle.domain.air import STANDARD_AIR
 from refettle.domain.ground import Ground
 from refettle.domain.piece import Look, OldLayer, Piece, Surface, Zone
 from refettle.domain.state import Film, State
 from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.colours import colour_depth
+from refettle.planning.engine import play
 
 MAX_WORLDS = 6
 _RESERVE_UM = 300
 _SLIVER = 0.06
 _HOLD = {"sound": 100, "worn": 96, "scratched": 100, "crazed": 80, "soft": 55, "flaking": 30}
 _FLAW = {"worn": "worn-film", "scratched": "scratches", "crazed": "crazed-film"}
-_COLOURS = {
-    "white": 4, "warm white": 7, "off-white": 8, "cream": 10, "ivory": 10, "pale grey": 20, "light grey": 22,
-    "pale green": 25, "pale blue": 25, "yellow": 22, "pink": 25, "grey": 45, "sage": 42, "green": 55, "blue": 60,
-    "red": 58, "brown": 70, "dark grey": 75, "navy": 88, "dark blue": 85, "dark green": 82, "black": 96,
-    "light": 12, "pale": 20, "mid": 50, "medium": 50, "dark": 75,
-}  # fmt: skip
 _OLD_COLOUR_PCT = 70
 _AMBER_PCT = 18
 _LEAD_BY_YEAR = ((1940, 0.6), (1960, 0.4), (1978, 0.25), (1992, 0.04))
@@ -86,27 +83,28 @@ def era_band(piece: Piece) -> str:
     return "1990-now"
 
 
-def colour_depth(word: str) -> int | None:
-    """Return the darkness [%] of a colour word, or None where the word is not known."""
-    known = word.strip().lower()
-    if known in _COLOURS:
-        return _COLOURS[known]
-    for part in sorted(_COLOURS, key=len, reverse=True):
-        if part in known:
-            return _COLOURS[part]
-    return None
-
-
-def lead_chance(piece: Piece, surface: Surface) -> float:
+def lead_chance(know: Knowledge, piece: Piece, surface: Surface) -> float:
     """
     Return the chance of lead in old paint [1].
 
     Notes
     -----
     United States: consumer paint above 0.06 % lead banned in 1978 [cfr-16-1303]; shares by decade are judgement.
+    An answer of a home test counts with its error rates: it can miss lead, and more often cries wolf.
     """
-    if surface.lead_chance is not None:
-        return surface.lead_chance
+    chance = surface.lead_chance if surface.lead_chance is not None else _lead_by_era(piece)
+    for test, answer in surface.tested:
+        if test != "lead-test":
+            continue
+        true = answer_chance(know, test, answer == "yes", frozenset({"lead"}))
+        false = answer_chance(know, test, answer == "yes", frozenset())
+        seen = chance * true + (1.0 - chance) * false
+        chance = chance * true / seen if seen > 0 else chance
+    return chance
+
+
+def _lead_by_era(piece: Piece) -> float:
+    """Return the chance of lead in old paint by the year of a piece [1]."""
     year = piece.year_from if piece.year_from is not None else piece.year_to
     if year is None:
         return 0.3
@@ -166,7 +164,8 @@ def start(know: Knowledge, piece: Piece, surface: Surface) -> Start:
     Returns
     -------
     Start
-        Grounds, zones and weighted worlds. Spot tests already answered reweigh the worlds.
+        Grounds, zones and weighted worlds. Spot tests already answered reweigh the worlds; then what has
+        been done is played in each, at the label's air where a step names none.
     """
     band = era_band(piece)
     choices = [_layer_choices(know, band, layer) for layer in surface.layers]
@@ -189,13 +188,41 @@ def start(know: Knowledge, piece: Piece, surface: Surface) -> Start:
     ordered = sorted(((w, v / total) for w, v in weighed), key=lambda p: (-p[1], p[0].label))
     kept, dropped = ordered[:MAX_WORLDS], sum(v for _, v in ordered[MAX_WORLDS:])
     whole = sum(v for _, v in kept) or 1.0
+    grounds = tuple(ground_of(know, surface, zone.name) for zone in merged_zones(surface.zones))
     return Start(
         surface=surface,
-        grounds=tuple(ground_of(know, surface, zone.name) for zone in merged_zones(surface.zones)),
+        grounds=grounds,
         shares=tuple(zone.share for zone in merged_zones(surface.zones)),
-        worlds=tuple(replace(w, weight=v / whole) for w, v in kept),
+        worlds=tuple(_after_done(know, surface, grounds, replace(w, weight=v / whole)) for w, v in kept),
         dropped=dropped,
     )
+
+
+def _after_done(know: Knowledge, surface: Surface, grounds: tuple[Ground, ...], world: World) -> World:
+    """Return a world after the steps that have been done; what may have gone wrong in them is not asked."""
+    if not surface.done:
+        return world
+    states = []
+    for ground, before in zip(grounds, world.states, strict=True):
+        state = before
+        for step in surface.done:
+            state, _ = play(know, ground, state, step, STANDARD_AIR)
+        states.append(state)
+    classes = tuple(film.cls for film in states[0].stack if film.um > 0)
+    silicone = "contaminant:silicone" in world.marks
+    return replace(
+        world,
+        label=_label(know, classes, silicone=silicone),
+        states=tuple(states),
+        marks=_marks(know, classes, states[0], has_silicone=silicone),
+    )
+
+
+def _label(know: Knowledge, classes: tuple[str, ...], *, silicone: bool) -> str:
+    """Return a reading in words: the films from the top down."""
+    names = [know.film(cls).name for cls in classes]
+    label = " over ".join(reversed(names)) if names else "bare wood"
+    return f"{label}, silicone" if silicone else label
 
 
 def merged_zones(zones: tuple[Zone, ...]) -> tuple[Zone, ...]:
@@ -265,7 +292,7 @@ def _world(
     in_wood = _causes_in_wood(know, surface, classes)
     opaque = [f for f in stack if know.film(f.cls).opaque]
     if opaque:
-        in_wood["lead"] = round(100 * lead_chance(piece, surface))
+        in_wood["lead"] = round(100 * lead_chance(know, piece, surface))
         if stack and know.film(stack[0].cls).opaque and wood.open_pores > 0.3:
             in_wood["paint-in-pores"] = 80 if len(stack) == 1 else 60
     soil = {n: round(100 * p) for n, p in surface.contamination if n != "silicone" and p > 0}
@@ -292,10 +319,7 @@ def _world(
         depth=min(90, pale + 25) if old_colour else pale,
     )
     marks = _marks(know, classes, state, has_silicone=has_silicone)
-    names = [know.film(c).name for c in classes]
-    label = " over ".join(reversed(names)) if names else "bare wood"
-    if has_silicone and surface.contamination:
-        label += ", silicone"
+    label = _label(know, classes, silicone=has_silicone and bool(surface.contamination))
     return World(
         label=label, weight=weight, states=tuple(state for _ in merged_zones(surface.zones)), marks=marks
     )

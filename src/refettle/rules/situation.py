@@ -71,11 +71,6 @@ class Situation:
         """Return whether a light opaque colour is wanted."""
         return self.ground.wish == "opaque" and self.ground.wish_depth <= 45
 
-    @property
-    def clear_wish(self) -> bool:
-        """Return whether the wood itself is to be seen."""
-        return self.ground.wish in {"natural", "stained", "oiled", "waxed", "bare", "keep"}
-
 
 def film_key(cls: str) -> str:
     """Return the subject under which facts of a class stand."""

@@ -89,11 +89,7 @@ def _bares(step: Step) -> bool:
 def _one_way(tried: tuple[Case, Found], *, off: bool) -> tuple[Case, Found]:
     """Return a group searched again with the old film off, or kept."""
     case, _ = tried
-    menu = (
-        replace(case.menu, bare_first=True)
-        if off
-        else replace(case.menu, constraints=case.menu.constraints | {"no stripping"})
-    )
+    menu = replace(case.menu, bare_first=off, keep_film=not off)
     case = replace(case, menu=menu)
     return case, case.search()
 

@@ -67,7 +67,8 @@ class ShoppingList:
     Attributes
     ----------
     items
-        Films first, then removers, cleaners, abrasives; each in the order it is first met, abrasives by grit.
+        Films first, then removers, cleaners, bleaches, repairs, abrasives; each in the order it is first met,
+        abrasives by grit.
     money
         What it costs [money].
     apart
@@ -85,7 +86,7 @@ class ShoppingList:
     disposal: str
 
 
-_ORDER = ("film", "remover", "cleaner", "abrasive")
+_ORDER = ("film", "remover", "cleaner", "bleach", "repair", "abrasive")
 
 
 def buy_many(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...]) -> ShoppingList:

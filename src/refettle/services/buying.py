@@ -5,6 +5,7 @@ from math import ceil
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, Purchase
 from refettle.domain.plan import Range
+from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import price_per_litre
 
@@ -12,6 +13,7 @@ _TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
 _DEAD_L = 0.05
 _MOST_TINS = 3
 _FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
+_BLEACHES = {"oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "two-part": "two-part bleach"}
 _ABRASIVE = ("formula:abrasive-by-area",)
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
 
@@ -24,7 +26,7 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
     -----
     Films: litres of all groups, 0.05 L left in brush and can per material (coatings notes §1.1,
     common practice), against the shelf; tins rounded up to cover the high estimate's likely half.
-    Cleaners, removers and abrasives are priced by area.
+    Cleaners, removers, bleaches and abrasives are priced by area, repairs by the piece.
     """
     need: dict[str, Range] = {}
     other: dict[tuple[str, str], Range] = {}
@@ -36,13 +38,12 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
             if step.is_coat:
                 need[step.what] = need.get(step.what, ZERO) + cost.litres
                 continue
-            kind, what = _kind(step.verb, step.what, step.grit)
+            kind, what = _kind(know, step)
             if kind:
                 other[kind, what] = other.get((kind, what), ZERO) + cost.money
     bought = [film_purchase(know, workshop, cls, _with_dead(amount)) for cls, amount in need.items()]
     for (kind, what), money in other.items():
-        name = f"abrasive P{what}" if kind == "abrasive" else know.name(kind, what)
-        because = _ABRASIVE if kind == "abrasive" else know.because(f"{kind}:{what}", "price_m2")
+        name, because = _named(know, kind, what)
         bought.append(
             Purchase(
                 cls=what,
@@ -63,15 +64,30 @@ def _with_dead(amount: Range) -> Range:
     return Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
 
 
-def _kind(verb: str, what: str, grit: int) -> tuple[str, str]:
+def _kind(know: Knowledge, step: Step) -> tuple[str, str]:
     """Return the kind of material a working step uses up."""
-    if verb in {"clean", "rinse", "neutralise"}:
-        return ("", "") if what in _FREE else ("cleaner", what)
-    if verb == "strip":
-        return "remover", what
-    if verb in {"sand", "scuff", "rub_out"} and grit:
-        return "abrasive", str(grit)
+    if step.verb in {"clean", "rinse", "neutralise"}:
+        return ("", "") if step.what in _FREE else ("cleaner", step.what)
+    if step.verb == "strip":
+        return "remover", step.what
+    if step.verb in {"sand", "scuff", "rub_out"} and step.grit:
+        return "abrasive", str(step.grit)
+    if step.verb == "repair" and know.has("repair", step.what) and know.repair(step.what).price > 0:
+        return "repair", step.what
+    if step.verb == "bleach":
+        return "bleach", step.what
     return "", ""
+
+
+def _named(know: Knowledge, kind: str, what: str) -> tuple[str, tuple[str, ...]]:
+    """Return how a material stands on the list and what its price rests on."""
+    if kind == "abrasive":
+        return f"abrasive P{what}", _ABRASIVE
+    if kind == "bleach":
+        return _BLEACHES.get(what, f"{what} bleach"), ("verb:bleach",)
+    if kind == "repair":
+        return f"for: {know.name(kind, what)}", know.because(f"repair:{what}", "price")
+    return know.name(kind, what), know.because(f"{kind}:{what}", "price_m2")
 
 
 def _tins(sizes: list[float], short_l: float) -> list[float]:

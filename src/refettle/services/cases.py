@@ -2,7 +2,7 @@
 
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import relooked_bench
 from refettle.planning.cost import BALANCED, Aim
@@ -10,9 +10,10 @@ from refettle.planning.engine import Memory
 from refettle.planning.offers import Menu
 from refettle.planning.search import MAX_EXPANSIONS, Bench, Found, Search
 from refettle.planning.start import start
-from refettle.services.grouping import Group, group_surfaces
+from refettle.services.grouping import Group
 
 _FREE_LOOKS = ("keep", "natural", "opaque")
+_LEAST_SETUP = 0.12
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -30,21 +31,24 @@ class Case:
         What may be offered for the look aimed at.
     asked
         Whether the look was asked for.
+    aim
+        Weighting of its searches where no other is named.
     """
 
     group: Group
     bench: Bench
     menu: Menu
     asked: bool
+    aim: Aim = BALANCED
 
     @property
     def weights(self) -> tuple[float, ...]:
         """Return the belief per world [1]."""
         return tuple(w.weight for w in self.bench.begin.worlds)
 
-    def search(self, aim: Aim = BALANCED, menu: Menu | None = None, most: int = MAX_EXPANSIONS) -> Found:
+    def search(self, aim: Aim | None = None, menu: Menu | None = None, most: int = MAX_EXPANSIONS) -> Found:
         """Return the best route under an aim, at most so many states expanded."""
-        return Search(self.bench, menu or self.menu, self.weights, aim).run(most)
+        return Search(self.bench, menu or self.menu, self.weights, aim or self.aim).run(most)
 
 
 def open_case(
@@ -100,16 +104,14 @@ def first_try(
 def relooked_case(case: Case, look: Look) -> Case:
     """Return the same group on a fresh bench with another look wanted."""
     bench = relooked_bench(case.bench, look)
-    menu = replace(case.menu, look=look, surface=bench.surface, wanted=frozenset(), wanted_stage="")
+    menu = replace(
+        case.menu, look=look, surface=bench.surface, wanted=frozenset(), wanted_stage="", bare_first=False,
+        keep_film=False,
+    )  # fmt: skip
     return replace(case, bench=bench, menu=menu)
 
 
-def bench_of(know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface) -> Case:
-    """Return the case of the group that holds a surface."""
-    groups = group_surfaces(piece.surfaces)
+def share_of(group: Group, groups: tuple[Group, ...]) -> float:
+    """Return the share of the piece's set-up and clean-up that a group bears [1]."""
     total = sum(g.surface.area_m2 for g in groups) or 1.0
-    group = next(g for g in groups if surface.name in g.members)
-    share = max(0.12, group.surface.area_m2 / total)
-    if group.surface.look is None:
-        return choose_look(know, piece, workshop, group, share, Memory(know))[0]
-    return open_case(know, piece, workshop, group, setup_share=share, memory=Memory(know))
+    return max(_LEAST_SETUP, group.surface.area_m2 / total)

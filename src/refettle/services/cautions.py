@@ -8,6 +8,8 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.services.grouping import Group
 
 FOLLOW = "Follow the label, its safety data sheet and local rules."
+LEAD_TOLD = 0.03
+"""Chance of lead from which a test and its caution are named [1]; judgement."""
 _HEAVY_M2 = 5.0
 
 
@@ -117,8 +119,8 @@ def _work_cautions(know: Knowledge, step: Step, wood: str, *, lead: bool) -> lis
         made.append((
             "lead-wet",
             (
-                "Until a test says no lead: work wet, no dry sanding, no heat; sheet below, wash hands, keep children and "
-                "food away. If it says yes, ask someone licensed for lead."
+                "Where lead may be: work wet, no dry sanding, no heat; sheet below, wash hands, keep children and food "
+                "away. If a test says yes, ask someone licensed for lead."
             ),
             "cfr-16-1303",
         ))  # fmt: skip
@@ -139,6 +141,18 @@ def _work_cautions(know: Knowledge, step: Step, wood: str, *, lead: bool) -> lis
             "common-practice",
         ))  # fmt: skip
     return made
+
+
+def _lead_words(groups: tuple[Group, ...], *, child: bool) -> str:
+    """Return what is said of lead, by what tests have answered so far."""
+    answers = [answer for g in groups for test, answer in g.surface.tested if test == "lead-test"]
+    most = " Small children most of all." if child else ""
+    harms = f"Old paint may hold lead, which harms the brain even as fine dust.{most}"
+    if "yes" in answers:
+        return f"{harms} A test found it: ask someone licensed for lead before anything touches it."
+    if "no" in answers:
+        return f"{harms} A home test found none, but can miss some: stay wet; a laboratory's no is `lead: no` in the file."
+    return f"{harms} Test before anything touches it."
 
 
 def cautions_of(
@@ -169,13 +183,8 @@ def cautions_of(
         if where and where not in steps:
             steps.append(where)
 
-    if any(chance >= 0.03 for chance in lead.values()):
-        child = " Small children most of all." if piece.child else ""
-        add(
-            "lead", "",
-            f"Old paint may hold lead, which harms the brain even as fine dust.{child} Test before anything touches it.",
-            "cfr-16-1303",
-        )  # fmt: skip
+    if any(chance >= LEAD_TOLD for chance in lead.values()):
+        add("lead", "", _lead_words(groups, child=piece.child), "cfr-16-1303")
     for plan, group in zip(plans, groups, strict=True):
         if plan.route is None:
             continue
@@ -187,7 +196,7 @@ def cautions_of(
                 _coat_cautions(know, workshop, step)
                 if step.is_coat
                 else _work_cautions(
-                    know, step, group.surface.wood, lead=lead.get(plan.name, 0.0) >= 0.03 and not coated
+                    know, step, group.surface.wood, lead=lead.get(plan.name, 0.0) >= LEAD_TOLD and not coated
                 )
             )
             for key, text, source in lines:

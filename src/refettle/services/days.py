@@ -4,8 +4,10 @@ from dataclasses import dataclass
 
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan
+from refettle.domain.plan import Range
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.cost import PLACE_HOURS
 from refettle.planning.effects import drying_rate
 from refettle.planning.search import setup_hours
 from refettle.services.step_words import step_words
@@ -14,7 +16,6 @@ _DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _LONGEST_DAYS = 400
 _BEGINS_H = 18.0
 _ENOUGH_MIN = 8.0
-_OFF_MIN, _ON_MIN = 10.0, 15.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -70,7 +71,6 @@ def lay_days(
     know: Knowledge,
     workshop: Workshop,
     plans: tuple[GroupPlan, ...],
-    words: dict[Step, str],
     before: tuple[DayTask, ...] = (),
     after: tuple[DayTask, ...] = (),
 ) -> tuple[tuple[Day, ...], int, int]:
@@ -85,8 +85,6 @@ def lay_days(
         Free evenings and hours.
     plans
         Plans of the groups, in working order.
-    words
-        Text per step.
     before, after
         Work on the whole piece (number 0): before anything else on the first evening, and on the day
         it is safe to wrap.
@@ -110,7 +108,7 @@ def lay_days(
             evening = _Evening(
                 begin + took / 60.0, begin + workshop.hours_per_evening, list(first), set(), minutes=took
             )
-            _fill(know, queues, evening, words)
+            _fill(know, queues, evening)
             if evening.tasks:
                 days.append(Day(day=day + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
         day += 1
@@ -144,7 +142,16 @@ def around(know: Knowledge, plans: tuple[GroupPlan, ...]) -> tuple[tuple[DayTask
     if not worked or not moving:
         return tuple(before), ()
     off, on = Step(verb="take_off"), Step(verb="refit")
-    return (*before, _whole(step_words(know, off), _OFF_MIN)), (_whole(step_words(know, on), _ON_MIN),)
+    return (
+        (*before, _whole(step_words(know, off), 60.0 * PLACE_HOURS["take_off"])),
+        (_whole(step_words(know, on), 60.0 * PLACE_HOURS["refit"]),),
+    )
+
+
+def around_minutes(before: tuple[DayTask, ...], after: tuple[DayTask, ...]) -> Range:
+    """Return the hands-on time of work on the whole piece [min]; spread as that of set-up."""
+    likely = sum(task.minutes for task in (*before, *after))
+    return Range(low=0.7 * likely, likely=likely, high=1.5 * likely)
 
 
 def _whole(text: str, minutes: float) -> DayTask:
@@ -185,13 +192,13 @@ def _one(step: Step, coats: int, wait: float) -> Step:
     )  # fmt: skip
 
 
-def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening, words: dict[Step, str]) -> None:
+def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening) -> None:
     """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
     while True:
         fit = [q for q in queues if not q.done and _fits(know, q, evening)]
         now = [q for q in fit if q.free_h <= evening.clock_h]
         if now:
-            _work(know, min(now, key=_rank), evening, words)
+            _work(know, min(now, key=_rank), evening)
         elif fit:
             evening.clock_h = min(q.free_h for q in fit)
         else:
@@ -216,7 +223,7 @@ def _setup(know: Knowledge, task: _Task, evening: _Evening) -> float:
     return 0.0 if (task.step.verb, task.step.what) in evening.ready else 60.0 * setup_hours(know, task.step)
 
 
-def _work(know: Knowledge, queue: _Queue, evening: _Evening, words: dict[Step, str]) -> None:
+def _work(know: Knowledge, queue: _Queue, evening: _Evening) -> None:
     """Do as much of a queue's next task as the evening has room for."""
     task = queue.tasks[queue.next]
     setup = _setup(know, task, evening)
@@ -227,7 +234,7 @@ def _work(know: Knowledge, queue: _Queue, evening: _Evening, words: dict[Step, s
     evening.minutes += minutes + setup
     evening.wet = evening.wet or task.step.is_coat
     finished = queue.left - minutes < 1e-6
-    text = words.get(task.step, task.step.verb)
+    text = step_words(know, task.step)
     evening.tasks.append(
         DayTask(
             group=queue.plan.name, number=task.number, text=text if finished else f"{text} (goes on)",

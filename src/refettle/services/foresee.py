@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+from refettle.domain.journal import StepDone, done_entries, standing
 from refettle.domain.piece import Own, Piece, Surface, Workshop
 from refettle.domain.plan import Risk
 from refettle.domain.step import Step
@@ -20,19 +21,32 @@ def own_steps(own: tuple[Own, ...], surface: Surface) -> tuple[Step, ...]:
     return tuple(step for o in (*common, *named) for step in o.steps)
 
 
+def until_bare(steps: tuple[Step, ...]) -> tuple[Step, ...]:
+    """Return steps in which stripping goes on until bare, up to three passes, unless they say how many."""
+    return tuple(
+        replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s
+        for s in steps
+    )
+
+
+def as_done(piece: Piece, surface: Surface) -> Surface:
+    """Return a surface with what has been done to it; steps for all leave out what stays bare."""
+    stays_bare = surface.look is not None and surface.look.kind == "bare"
+    entries = [e for e in standing(done_entries(piece, piece.name)) if isinstance(e, StepDone)]
+    steps = [e.step for e in entries if (surface.name in e.surfaces if e.surfaces else not stays_bare)]
+    return replace(surface, done=until_bare(tuple(steps)))
+
+
 def closed(steps: tuple[Step, ...]) -> tuple[Step, ...]:
     """
     Return a sequence made whole: stripping goes on until bare, and use closes it.
 
     Notes
     -----
-    A person who writes "strip" means "until it is off": up to three passes, unless they say how many.
+    A person who writes "strip" means "until it is off", see `until_bare`.
     Before the closing use the last film is given the time to cure, in the air that was made for it if any.
     """
-    whole = tuple(
-        replace(s, coats=3) if s.verb == "strip" and s.coats == 1 and "one pass" not in s.how else s
-        for s in steps
-    )
+    whole = until_bare(steps)
     if whole and whole[-1].verb == "use":
         return whole
     if whole and whole[-1].verb == "expose":

@@ -56,13 +56,13 @@ def common_name(names: tuple[str, ...]) -> str:
     """Return a short name for a group of surfaces."""
     if len(names) == 1:
         return names[0]
-    heads = list(dict.fromkeys(_plain(n) for n in names))
+    heads = list(dict.fromkeys(plain_name(n) for n in names))
     if len(heads) <= 3:
         return ", ".join(heads)
     return f"{heads[0]}, {heads[1]} and {len(heads) - 2} more"
 
 
-def _plain(name: str) -> str:
+def plain_name(name: str) -> str:
     """Return a surface name without its numbers: ``drawer.2/front`` → ``drawer fronts``."""
     part, _, face = name.partition("/")
     head, dot, tail = part.partition(".")

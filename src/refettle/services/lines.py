@@ -36,8 +36,9 @@ def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[
 
 
 def main_group(plan: PiecePlan) -> GroupPlan | None:
-    """Return the group that decides the piece: not bare, the largest; tops weigh three times."""
-    groups = [g for g in plan.groups if g.route is not None and g.look.kind != "bare"]
+    """Return the group that decides the piece: the largest that is not left bare; tops weigh three times."""
+    routed = [g for g in plan.groups if g.route is not None]
+    groups = [g for g in routed if g.look.kind != "bare"] or [g for g in routed if g.route and g.route.steps]
     if not groups:
         return None
     return max(
@@ -70,26 +71,25 @@ def route_short(know: Knowledge, group: GroupPlan) -> str:
     """Return the way of a group in one line: wash → scuff → blocker → 2 paint."""
     if group.route is None:
         return ""
-    words: list[str] = []
-    counts: dict[str, int] = {}
+    words: list[tuple[str, int]] = []
     for cost in group.route.steps:
         step = cost.step
         if step.is_coat and step.verb not in {"stain", "condition", "tone"}:
-            name = know.film(step.what).name
-            counts[name] = counts.get(name, 0) + max(1, step.coats)
-            if words and words[-1] == "scuff" and name in words:
+            name, coats = know.film(step.what).name, max(1, step.coats)
+            if len(words) > 1 and words[-1][0] == "scuff" and words[-2][0] == name:
                 words.pop()
-            if name not in words:
-                words.append(name)
+            if words and words[-1][0] == name:
+                coats += words.pop()[1]
+            words.append((name, coats))
             continue
         short = _SHORT.get(step.verb)
         if step.verb in {"stain", "condition", "tone"}:
             short = know.film(step.what).name
         if step.verb == "scuff" and "wet" in step.how:
             short = "scuff wet"
-        if short and (not words or words[-1] != short):
-            words.append(short)
-    return " → ".join(f"{counts[w]} {w}" if counts.get(w, 0) > 1 else w for w in words)
+        if short and (not words or words[-1][0] != short):
+            words.append((short, 1))
+    return " → ".join(f"{coats} {word}" if coats > 1 else word for word, coats in words)
 
 
 def _way(know: Knowledge, plan: PiecePlan) -> str:

@@ -9,7 +9,7 @@ from refettle.domain.step import Step, mark_words
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import harm, hazard
 from refettle.planning.offers import Menu, nice_hours, wait_until
-from refettle.planning.reasons import risks_on
+from refettle.planning.reasons import look_had, risks_on
 from refettle.planning.search import Bench
 from refettle.planning.start import start
 from refettle.services.foresee import closed, own_steps
@@ -80,12 +80,24 @@ def smallest_change(piece: Piece, workshop: Workshop, know: Knowledge) -> dict[s
 
 
 def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
-    """Return the smallest change that makes a closed sequence sound on a bench, or None if it is sound."""
+    """
+    Return the smallest change that makes a closed sequence sound on a bench, or None if it is sound.
+
+    Notes
+    -----
+    A sequence that gives the look that is wanted gives it still after the change.
+    """
     before = risks_on(bench, steps)
     if _worst(before) < SOUND_BELOW:
         return None
+    menu = Menu(
+        know=bench.know, workshop=bench.workshop, surface=bench.surface, look=bench.surface.look or _ANY
+    )
+    had = bench.surface.look is not None and look_had(bench, menu, steps)
     tried = []
     for words, changed in edits(bench, steps):
+        if had and not look_had(bench, menu, changed):
+            continue
         after = risks_on(bench, changed)
         tried.append((_total(bench, after) + _size(words), words, changed, after))
     tried.sort(key=lambda row: (row[0], row[1]))
@@ -96,6 +108,8 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
     pairs = []
     for _, words, changed, _ in tried[:_TRIED_SECOND]:
         for more, twice in edits(bench, changed):
+            if had and not look_had(bench, menu, twice):
+                continue
             after = risks_on(bench, twice)
             total = _total(bench, after) + _size(words) + _size(more)
             pairs.append((_worst(after) >= SOUND_BELOW, total, f"{words}, and {more}", twice, after))
@@ -108,7 +122,13 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
     return Change(words=words, steps=changed, edits=2, risks_before=before, risks_after=after)
 
 
-_SIZES = (("use ", 25.0), ("do not ", 12.0), ("leave out", 12.0), ("scuff and put", 9.0))
+_SIZES = (
+    ("use a synthetic pad", 6.0),
+    ("use ", 25.0),
+    ("do not ", 12.0),
+    ("leave out", 12.0),
+    ("scuff and put", 9.0),
+)
 
 
 def _size(words: str) -> float:
@@ -308,6 +328,12 @@ def _work_ways(bench: Bench, steps: tuple[Step, ...]) -> Iterator[Edit]:
                         _swap(steps, i, grit=grit, how=step.how - {"across grain"}),
                     )
             yield f"do not {step.verb.replace('_', ' ')} here", (*steps[:i], *steps[i + 1 :])
+        if step.verb in {"sand", "scuff"} and step.grit and "to bare" not in step.how:
+            how = step.how | {"to bare", "sequence", "clean dust"}
+            yield (
+                f"sand to bare wood, through the grits to P{step.grit}",
+                _swap(steps, i, verb="sand", how=how),
+            )
         if step.verb == "strip":
             for agent in ("mild-remover", "strong-solvent", "alcohol"):
                 if agent != step.what:

@@ -6,28 +6,28 @@ from refettle.domain.finding import Finding, Where
 from refettle.domain.piece import Look, Piece, Workshop
 from refettle.domain.piece_plan import Day, GroupPlan, PiecePlan
 from refettle.domain.plan import Impossible, Route, TestAdvice
-from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash
-from refettle.planning.cost import AIMS, BALANCED, Aim
-from refettle.planning.engine import Memory
+from refettle.planning.cost import AIMS, BALANCED
+from refettle.planning.goal import offence
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
-from refettle.planning.reasons import make_route
+from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
-from refettle.planning.start import lead_chance, start
-from refettle.services.agree import agree_on_body, agree_on_ground
+from refettle.planning.start import answer_chance
 from refettle.services.buying import ZERO, to_buy
-from refettle.services.cases import Case, first_try, relooked_case
-from refettle.services.cautions import cautions_of
-from refettle.services.days import around, lay_days
-from refettle.services.grouping import Group, group_surfaces
+from refettle.services.cases import Case, relooked_case
+from refettle.services.cautions import LEAD_TOLD, cautions_of
+from refettle.services.days import around, around_minutes, lay_days
+from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
-from refettle.services.step_words import step_words
+from refettle.services.settled import days_asked, settle, weighed
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
 _ASIDE = 100
-_BY_THE_DATE = Aim(name="by the date", days=12.0)
+_IN_DAYS_H = 48.0
+_LIKELY = 0.6
+_SHOWS = 0.3
 
 
 def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief: bool = False) -> GroupPlan:
@@ -61,7 +61,7 @@ def group_plan(know: Knowledge, piece: Piece, case: Case, found: Found, *, brief
     if brief:
         return replace(base, route=route)
     pool = build_pool(case.bench, case.menu, found)
-    tests = (*_needed_tests(know, piece, case, found), *paying_tests(case.bench, pool, skip=_UNSEARCHED))
+    tests = (*_needed_tests(know, case, found), *paying_tests(case.bench, pool, skip=_UNSEARCHED))
     return replace(
         base,
         route=route,
@@ -90,26 +90,64 @@ def _refusal(case: Case, piece: Piece) -> Impossible:
     return replace(clash, findings=(finding,))
 
 
-def _needed_tests(know: Knowledge, piece: Piece, case: Case, found: Found) -> tuple[TestAdvice, ...]:
+def _needed_tests(know: Knowledge, case: Case, found: Found) -> tuple[TestAdvice, ...]:
     """Return the tests that safety asks for."""
     surface = case.group.surface
-    painted = any(know.film(f.cls).opaque for w in case.bench.begin.worlds for f in w.states[0].stack)
-    chance = lead_chance(piece, surface)
+    chance = lead_of(case)
     answered = {t for t, _ in surface.tested}
     touches = any(s.verb in {"sand", "scuff", "scrape", "strip", "clean"} for s in found.steps)
-    if not painted or chance < 0.03 or "lead-test" in answered or not touches:
+    if chance < LEAD_TOLD or "lead-test" in answered or not touches:
         return ()
+    true = answer_chance(know, "lead-test", yes=True, marks=frozenset({"lead"}))
+    false = answer_chance(know, "lead-test", yes=True, marks=frozenset())
+    yes = chance * true + (1.0 - chance) * false
     return (
         TestAdvice(
             test="lead-test",
             gain=0.0,
             price=price_of_test(case.bench, "lead-test"),
-            answers=(("yes", chance, "no sanding, no heat; ask someone licensed for lead"),
-                     ("no", 1.0 - chance, "go on as planned, dry sanding allowed")),
+            answers=(("yes", yes, "no sanding, no heat; ask someone licensed for lead"),
+                     ("no", 1.0 - yes, "go on as planned, still wet: a home test can miss some, a laboratory decides")),
             needed=True,
             why="cut a notch through all coats where it won't show and test for lead; until then no dry sanding, no heat",
         ),
     )  # fmt: skip
+
+
+def fails_likely(know: Knowledge, piece: Piece, plans: tuple[GroupPlan, ...]) -> tuple[Finding, ...]:
+    """Return the findings that the best way there is to a look goes wrong more likely than not."""
+    told = []
+    for plan in plans:
+        worst = max(plan.route.risks if plan.route is not None else (), key=lambda r: r.chance, default=None)
+        if worst is None or worst.chance < _LIKELY:
+            continue
+        name = know.fault(worst.fault).name
+        what = f"even the best way found: {name}, {odds(worst.chance)} – {worst.why}"
+        do = "ask for another look or finish, or take it as it comes"
+        where = Where(file=piece.name, path=plan.name)
+        told.append(Finding(code="likely-to-fail", level="warning", where=where, what=what, do=do))
+    return tuple(told)
+
+
+def marks_that_stay(know: Knowledge, piece: Piece, agreed: list[tuple[Case, Found]]) -> tuple[Finding, ...]:
+    """Return the findings that damage which shows under the look is still there at the end."""
+    told = []
+    for case, found in agreed:
+        if not found.steps or case.menu.look.kind == "bare":
+            continue
+        state = end_state(case.bench, found.steps)
+        left = [name for name in sorted(state.damage) if offence(know, case.menu.look, state, name) > _SHOWS]
+        if left:
+            what = f"{' and '.join(know.name('damage', name) for name in left)} will still show"
+            do = "mending it costs more than it is counted to spoil; to see what it takes, ask why --not with the step"
+            where = Where(file=piece.name, path=case.group.name)
+            told.append(Finding(code="mark-stays", level="note", where=where, what=what, do=do))
+    return tuple(told)
+
+
+def lead_of(case: Case) -> float:
+    """Return the chance of lead on a group, answers of tests counted in [1]; 0 where nothing opaque is on it."""
+    return max(world.states[0].strength("lead") for world in case.bench.begin.worlds)
 
 
 def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
@@ -144,7 +182,7 @@ def _leave_alone(case: Case) -> Route | None:
     if case.menu.look.kind == "keep" or states.bare:
         return None
     other = relooked_case(case, Look(kind="keep"))
-    found = other.search()
+    found = weighed(other, other.search())
     if not found.steps:
         return None
     return make_route(other.bench, other.menu, found, "leave it alone", with_reasons=False)
@@ -169,34 +207,24 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
         Never raises for a piece that was read: an impossible look is an answer.
     """
     groups = group_surfaces(piece.surfaces)
-    total = sum(g.surface.area_m2 for g in groups) or 1.0
-    memory = Memory(know)
-    tries = [
-        first_try(know, piece, workshop, g, setup_share=max(0.12, g.surface.area_m2 / total), memory=memory)
-        for g in groups
-    ]
-    agreed = agree_on_body(agree_on_ground(tries))
-    if piece.deadline_h is not None:
-        agreed = [hurried(case, found, piece.deadline_h) for case, found in agreed]
+    agreed = settle(know, piece, workshop, groups)
     plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
-    words = {}
-    for plan in plans:
-        if plan.route is not None:
-            for cost in plan.route.steps:
-                for step in (cost.step, *_single_coats(cost.step)):
-                    words[step] = step_words(know, step)
-    days, wrap_day, cured_day = lay_days(know, workshop, plans, words, *around(know, plans))
+    before, after = around(know, plans)
+    days, wrap_day, cured_day = lay_days(know, workshop, plans, before, after)
     buy = to_buy(know, workshop, plans)
     money = sum((b.money for b in buy), start=ZERO)
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
-    lead = {p.name: _lead_of(know, piece, g) for p, g in zip(plans, groups, strict=True)}
+    minutes += around_minutes(before, after)
+    lead = {case.group.name: lead_of(case) for case, _ in agreed}
     whole = PiecePlan(
         piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
         groups=plans, risks=risks_of(plans), tests=tests_of(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
         cautions=cautions_of(know, piece, workshop, plans, groups, lead),
         findings=(
-            *too_late(piece, days, cured_day),
+            *too_late(piece, days, wrap_day, cured_day),
+            *fails_likely(know, piece, plans),
+            *marks_that_stay(know, piece, agreed),
             *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
@@ -205,47 +233,24 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     return replace(whole, lines=first_screen(know, workshop, whole))
 
 
-def hurried(case: Case, found: Found, deadline_h: float) -> tuple[Case, Found]:
-    """Return a route that keeps the date where the balanced one does not and a faster one is to be had."""
-    if _elapsed_h(found) <= deadline_h:
-        return case, found
-    fast = case.search(_BY_THE_DATE, most=_ASIDE)
-    return (case, fast) if fast.steps and _elapsed_h(fast) < _elapsed_h(found) else (case, found)
-
-
-def _elapsed_h(found: Found) -> float:
-    """Return the waits of a route until its last coat can be touched and laid on with care [h]."""
-    waits = [s.wait_between_h * max(0, s.coats - 1) + s.wait_after_h for s in found.steps if s.what != "cure"]
-    return sum(waits)
-
-
-def too_late(piece: Piece, days: tuple[Day, ...], cured_day: int) -> tuple[Finding, ...]:
+def too_late(piece: Piece, days: tuple[Day, ...], wrap_day: int, cured_day: int) -> tuple[Finding, ...]:
     """Return the finding that the date cannot be kept, or that it is kept before the film has cured."""
     if piece.deadline_h is None:
         return ()
-    asked = piece.deadline_h / 24.0
+    asked = days_asked(piece.deadline_h)
     where = Where(file=piece.name, path="ready in")
     last = max((day.day for day in days if any(task.number for task in day.tasks)), default=0)
-    if last > asked + 1:
-        what = f"asked for in {asked:.0f} days, the last coat is on day {last}, cured on day {cured_day}"
+    if wrap_day > asked:
+        hours = piece.deadline_h
+        within = f"{hours / 24.0:.0f} days" if hours >= _IN_DAYS_H else f"{hours:g} hours"
+        what = (
+            f"asked for in {within}; the last coat is on day {last}, safe to wrap on day {wrap_day}, "
+            f"cured on day {cured_day}"
+        )
         do = "say so now, do less, work on more evenings, or make the room warmer"
         return (Finding(code="not-enough-time", level="warning", where=where, what=what, do=do),)
-    if cured_day > asked + 1:
+    if cured_day > asked:
         what = f"the last coat is on day {last}, but it is cured only on day {cured_day}"
         do = "until then no hot dishes, wet glasses, cloths or wrapping"
         return (Finding(code="not-cured-by-then", level="note", where=where, what=what, do=do),)
     return ()
-
-
-def _single_coats(step: Step) -> tuple[Step, ...]:
-    """Return the coats of a step as the day list lays them."""
-    if not step.is_coat or step.coats < 2:
-        return ()
-    one = replace(step, coats=1, wait_between_h=0.0, wait_after_h=step.wait_between_h)
-    return (one, replace(one, wait_after_h=step.wait_after_h))
-
-
-def _lead_of(know: Knowledge, piece: Piece, group: Group) -> float:
-    """Return the chance of lead on a group [1]; 0 where nothing opaque is on it."""
-    begin = start(know, piece, group.surface)
-    return max(w.states[0].strength("lead") for w in begin.worlds)

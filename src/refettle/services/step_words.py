@@ -228,7 +228,11 @@ PHRASES: Final[Mapping[str, Phrase]] = {
     "raise_grain": lambda _know, _step: "raise the grain: wet it, let it dry, cut off the fur",
     "climate": lambda _know, step: (
         f"make the room {step.what or 'warmer'} first"
-        + (f": about {step.air.temp_c:.0f} °C and {step.air.rh:.0%}" if step.air else "")
+        + (
+            f": about {step.air.temp_c:.0f} °C and {step.air.rh:.0%}, and hold it until all is dry"
+            if step.air
+            else ""
+        )
     ),
     "mask": _free("mask", "what must stay clean"),
     "sample": lambda _know, _step: "make a sample on a hidden place and look at it by day and by lamp",

@@ -37,14 +37,15 @@ def tests_of(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, TestAdvice], ...]
 
 
 def worth_of(piece: Piece, money: Range, minutes: Range) -> Worth:
-    """Return what an hour brings, done as planned and left alone [money/h]."""
+    """Return what an hour brings when done as planned [money/h]; a loss is largest an hour where least work is done."""
     low, high, paid = piece.sells_low, piece.sells_high, piece.paid
-    per_hour = leave = None
+    per_hour = None
     if low is not None and high is not None and minutes.likely > 0:
-        cost = paid or 0.0
+        worst, best = low - (paid or 0.0) - money.high, high - (paid or 0.0) - money.low
+        hours = minutes.low / 60.0, minutes.high / 60.0
         per_hour = Range(
-            low=(low - cost - money.high) / (minutes.high / 60.0),
-            likely=(0.5 * (low + high) - cost - money.likely) / (minutes.likely / 60.0),
-            high=(high - cost - money.low) / (minutes.low / 60.0),
+            low=min(worst / h for h in hours),
+            likely=(0.5 * (low + high) - (paid or 0.0) - money.likely) / (minutes.likely / 60.0),
+            high=max(best / h for h in hours),
         )
-    return Worth(paid=paid, sells_low=low, sells_high=high, per_hour=per_hour, leave_per_hour=leave)
+    return Worth(paid=paid, sells_low=low, sells_high=high, per_hour=per_hour)

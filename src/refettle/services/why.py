@@ -10,7 +10,9 @@ from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
-from refettle.services.cases import Case, bench_of, relooked_case
+from refettle.services.cases import Case, relooked_case
+from refettle.services.grouping import group_surfaces
+from refettle.services.settled import settle, weighed
 from refettle.services.step_words import step_words
 
 _SHOWN = 0.05
@@ -84,8 +86,9 @@ def explain(
     target = next((s for s in piece.surfaces if s.name == surface), None)
     if target is None:
         raise KeyError(surface)
-    case = bench_of(know, piece, workshop, target)
-    found = case.search()
+    groups = group_surfaces(piece.surfaces)
+    settled = settle(know, piece, workshop, groups)
+    case, found = next((case, found) for case, found in settled if surface in case.group.members)
     route = make_route(case.bench, case.menu, found, "balanced") if found.steps else None
     if not_this:
         made = _why_not(case, know, route, not_this)
@@ -187,7 +190,7 @@ def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Ma
 def _why_not_look(case: Case, know: Knowledge, route: Route | None, look: Look) -> Made:
     """Explain why a look was not chosen, or what it would take."""
     again = relooked_case(case, look)
-    other = again.search()
+    other = weighed(again, again.search())
     title = f"{case.group.name}: why not {look_words(look)}"
     if not other.steps:
         clash = explain_clash(again.bench, again.menu)
@@ -203,7 +206,7 @@ def _why_not_step(case: Case, know: Knowledge, route: Route | None, what: str, s
     if route is not None and any(what in {c.step.what, c.step.verb} for c in route.steps):
         return title, [WhyLine(text=f"{name} is in the plan")], True
     menu = replace(case.menu, wanted=frozenset({what}), wanted_stage=stage)
-    other = case.search(menu=menu)
+    other = weighed(case, case.search(menu=menu))
     uses = any(what in {s.what, s.verb} for s in other.steps)
     if not other.steps or not uses:
         return (
@@ -215,23 +218,39 @@ def _why_not_step(case: Case, know: Knowledge, route: Route | None, what: str, s
     return title, [_way_line(know, made), *_compare(know, case, route, made)], True
 
 
+def _barred_film(know: Knowledge, menu: Menu, what: str) -> list[tuple[str, tuple[str, ...]]]:
+    """Return why a class is not offered."""
+    name = know.film(what).name
+    reasons: list[tuple[str, tuple[str, ...]]] = []
+    facts = know.film(what)
+    subject = f"film:{what}"
+    if menu.method_of(facts) is None:
+        ways = ", ".join(facts.methods)
+        reasons.append(
+            (f"{name} goes on by {ways}; this workshop has no such way", know.because(subject, "methods"))
+        )
+    if menu.look.sheen and menu.look.sheen not in facts.sheens:
+        reasons.append((f"{name} is not to be had {menu.look.sheen}", know.because(subject, "sheens")))
+    if facts.trade_only and not any(p.cls == what for p in menu.workshop.products):
+        text = f"{name} is for trained hands: offered only where it stands on the shelf"
+        reasons.append((text, know.because(subject, "trade_only")))
+    if menu.unfit_air(facts):
+        text = (
+            f"{name} wants {facts.min_c:g}–{facts.max_c:g} °C and at most {facts.rh_max:.0%} humidity; "
+            f"here it is {menu.air.temp_c:g} °C and {menu.air.rh:.0%}"
+        )
+        because = (i for prop in ("min_c", "max_c", "rh_max") for i in know.because(subject, prop))
+        reasons.append((text, tuple(dict.fromkeys(because))))
+    return reasons
+
+
 def _barred(
     case: Case, know: Knowledge, menu: Menu, what: str, name: str
 ) -> list[tuple[str, tuple[str, ...]]]:
     """Return why something is not even offered."""
     reasons: list[tuple[str, tuple[str, ...]]] = []
     if know.has("film", what):
-        facts = know.film(what)
-        subject = f"film:{what}"
-        if menu.method_of(facts) is None:
-            ways = ", ".join(facts.methods)
-            reasons.append(
-                (f"{name} goes on by {ways}; this workshop has no such way", know.because(subject, "methods"))
-            )
-        if menu.look.sheen and menu.look.sheen not in facts.sheens:
-            reasons.append((f"{name} is not to be had {menu.look.sheen}", know.because(subject, "sheens")))
-        if menu.air.temp_c < facts.min_c - 2:
-            reasons.append((f"{name} needs {facts.min_c:g} °C", know.because(subject, "min_c")))
+        reasons.extend(_barred_film(know, menu, what))
     if know.has("remover", what):
         facts_r = know.remover(what)
         if facts_r.restricted:
@@ -244,6 +263,8 @@ def _barred(
         if what == "caustic":
             reasons.append(("caustic darkens tannin woods and opens veneer and glue joints",
                             know.because("remover:caustic", "darkens_tannin")))  # fmt: skip
+        if menu.keep_film:
+            reasons.append(("the other parts of this look keep their old film, and so does this one", ()))
         if menu.constraints & {"no stripping", "no bare wood"}:
             reasons.append((f"you asked for {', '.join(sorted(menu.constraints))}", ()))
     if not reasons:
@@ -279,7 +300,7 @@ def _compare(know: Knowledge, case: Case, now: Route | None, other: Route) -> li
     was = {r.fault: r.chance for r in now.risks}
     for risk in other.risks:
         before = was.get(risk.fault, 0.0)
-        if risk.chance > before + 0.05:
+        if risk.chance > before + 0.05 and odds(risk.chance) != odds(before):
             name = know.fault(risk.fault).name
             rules = tuple(f"rule:{r}" for r in risk.rules)
             lines.append(
