@@ -96,6 +96,67 @@ class Purchase:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class MendStep:
+    """
+    One step of a mending job.
+
+    Attributes
+    ----------
+    text
+        What to do, as one would say it at the bench.
+    minutes
+        Hands-on [min].
+    wait_h
+        Wait that starts when it is done [h]: glue in clamps, airing, a test that takes days.
+    clamps
+        Clamps that are taken until that wait is over [1].
+    because
+        Fact rows behind the numbers.
+    """
+
+    text: str
+    minutes: Range
+    wait_h: Range
+    clamps: int = 0
+    because: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MendJob:
+    """
+    Mending of one part, or of the whole piece.
+
+    Attributes
+    ----------
+    name
+        Unique in the plan, e.g. ``drawer.2: worn runner``.
+    part
+        Part it is done to, as the form names it; empty = the whole piece.
+    what
+        What is wrong, in words.
+    stage
+        ``first`` = before all else (quarantine, smell), ``before colour``, or ``after coats`` (refit, ease, wax).
+    steps
+        In order.
+    surfaces
+        Names of surfaces whose first coat waits for it (``before colour``), or that it waits for (``after coats``).
+    money
+        Material bought [money].
+    reason
+        Why it comes where it comes, in half a sentence.
+    """
+
+    name: str
+    part: str
+    what: str
+    stage: str
+    steps: tuple[MendStep, ...]
+    surfaces: tuple[str, ...]
+    money: Range
+    reason: str = ""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class DayTask:
     """
     Work on one evening.
@@ -216,6 +277,8 @@ class PiecePlan:
         Whether it pays.
     knowledge_version
         Checksum of the facts used.
+    mending
+        Mending of parts and of the whole, in working order.
     """
 
     piece: str
@@ -237,6 +300,7 @@ class PiecePlan:
     assumed: tuple[Assumed, ...]
     worth: Worth
     knowledge_version: str
+    mending: tuple[MendJob, ...] = ()
 
     @property
     def surfaces(self) -> tuple[str, ...]:
