@@ -36,7 +36,7 @@ def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[
 
 
 def main_group(plan: PiecePlan) -> GroupPlan | None:
-    """Return the group that decides the piece: the largest that is not left bare; tops weigh three times."""
+    """Return the group that decides the piece: the largest not left bare; a top weighs threefold, insides a third."""
     routed = [g for g in plan.groups if g.route is not None]
     groups = [g for g in routed if g.look.kind != "bare"] or [g for g in routed if g.route and g.route.steps]
     if not groups:
@@ -46,6 +46,7 @@ def main_group(plan: PiecePlan) -> GroupPlan | None:
         key=lambda g: (
             g.area_m2
             * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0)
+            * (0.3 if all("inside" in name for name in g.members) else 1.0)
             * (0.1 if g.look.kind in {"keep", "odour-free"} else 1.0)
         ),
     )
@@ -87,6 +88,8 @@ def route_short(know: Knowledge, group: GroupPlan) -> str:
             short = know.film(step.what).name
         if step.verb == "scuff" and "wet" in step.how:
             short = "scuff wet"
+        if step.verb == "sand" and "to bare" in step.how:
+            short = "sand to bare wood"
         if short and (not words or words[-1][0] != short):
             words.append((short, 1))
     return " → ".join(f"{coats} {word}" if coats > 1 else word for word, coats in words)
@@ -146,7 +149,7 @@ def _watch(know: Knowledge, plan: PiecePlan) -> str:
         parts.append(f"skip no step: {averted[0]}")
     if stays:
         group_name, risk = stays[0]
-        parts.append(f"{know.fault(risk.fault).name} stays {odds(risk.chance)} ({group_name}): {risk.why}")
+        parts.append(f"{know.fault(risk.fault).name} {odds(risk.chance)} all the same ({group_name}): {risk.why}")
     return f"Watch: {'; '.join(parts)}." if parts else ""
 
 
