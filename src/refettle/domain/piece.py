@@ -6,12 +6,18 @@ from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Where
 from refettle.domain.step import Step
 
-LOOKS = ("keep", "natural", "stained", "oiled", "waxed", "opaque", "bare", "odour-free")
+LOOKS = (
+    "keep", "natural", "bleached", "stained", "dyed", "limed", "whitewashed", "oiled", "waxed", "opaque", "distressed",
+    "bare", "odour-free",
+)  # fmt: skip
+_BASES = {
+    "bleached": "natural", "dyed": "stained", "limed": "stained", "whitewashed": "stained", "distressed": "opaque",
+}  # fmt: skip
 SHEENS = ("matt", "satin", "semi-gloss", "gloss")
 SOUNDNESS = ("sound", "worn", "scratched", "crazed", "soft", "flaking")
 RELIEFS = ("flat", "panel", "moulded", "turned", "carved", "slats", "slats open")
 ORIENTATIONS = ("up", "down", "upright", "inside")
-USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer")
+USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer", "food", "outdoors")
 NOWHERE = Where(file="")
 VALUES = ("ordinary", "good", "fine")
 
@@ -47,7 +53,9 @@ class Look:
     Attributes
     ----------
     kind
-        One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax.
+        One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax; ``limed`` = white in open pores,
+        ``whitewashed`` = a thin white film, ``bleached`` = the wood itself made paler, ``distressed`` = paint
+        worn through at the edges.
     colour
         Plain word for the colour; empty where the wood speaks.
     depth
@@ -60,6 +68,11 @@ class Look:
     colour: str = ""
     depth: int | None = None
     sheen: str = ""
+
+    @property
+    def base(self) -> str:
+        """Return the plainer look that this one is a kind of: its ground and last coats are the same."""
+        return _BASES.get(self.kind, self.kind)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -25,7 +25,12 @@ from refettle.files.yaml_tree import Entry, Mapping, Text, Tree, plain
 ZONES: Final = ("flat", "edge", "recess")
 LOOK_KEYS: Final = ("kind", "colour", "depth", "sheen")
 OLD_STAIN_PCT: Final = 70
-_MATT: Final = {"matte": "matt", "semi gloss": "semi-gloss", "odour free": "odour-free"}
+_MATT: Final = {
+    "matte": "matt", "semi gloss": "semi-gloss", "odour free": "odour-free", "touched up": "keep", "cleaned only": "keep",
+    "cleaned": "keep", "freshened": "keep", "painted": "opaque", "waxed only": "waxed", "bleached pale": "bleached",
+    "white washed": "whitewashed",
+}  # fmt: skip
+"""Other words for sheens and looks."""
 
 # Darkness of plain colour words [%]: judgement; the file's own `depth` wins.
 DEPTHS: Final = {

@@ -92,6 +92,8 @@ class FilmFacts:
     price_l: float
     mendable: float
     smooths_h_m2: float
+    for_use: str
+    resist_weather: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -108,7 +108,9 @@ def veneer_cut(sit: Situation) -> Cause | None:
 
 
 def edges_cut(sit: Situation) -> Cause | None:
-    """Judge sanding through colour or film at edges and mouldings."""
+    """Judge sanding through colour or film at edges and mouldings; where it is done on purpose it is no fault."""
+    if "edges" in sit.step.how:
+        return None
     if sit.step.verb not in {"sand", "scuff", "rub_out"} or sit.before.bare:
         return None
     before = sit.before

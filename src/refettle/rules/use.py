@@ -4,7 +4,7 @@ from refettle.rules.card import Card, Cause, film_has_ring, film_is_marked, noth
 from refettle.rules.situation import Situation, cure_share, film_key, ramp, shared_film_barrier
 
 _WET_USE = {"display": 0.03, "everyday": 0.15, "table": 0.6, "kitchen": 0.7, "wet": 0.9, "child": 0.45,
-            "storage": 0.05, "drawer": 0.03}  # fmt: skip
+            "storage": 0.05, "drawer": 0.03, "food": 0.8, "outdoors": 0.9}  # fmt: skip
 
 
 def marks_on_film(sit: Situation) -> Cause | None:

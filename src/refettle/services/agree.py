@@ -27,7 +27,7 @@ def agree_on_body(tries: list[tuple[Case, Found]]) -> list[tuple[Case, Found]]:
     looks: dict[tuple[str, str, int | None, str], list[int]] = {}
     for i, (case, found) in enumerate(tries):
         look = case.menu.look
-        if found.steps and look.kind in {"natural", "stained", "oiled", "opaque"} and body_class(found):
+        if found.steps and look.base in {"natural", "stained", "oiled", "opaque"} and body_class(found):
             looks.setdefault((look.kind, look.colour, look.depth, look.sheen), []).append(i)
     for members in looks.values():
         classes = list(dict.fromkeys(body_class(tries[i][1]) for i in members))
@@ -62,7 +62,7 @@ def agree_on_ground(tries: list[tuple[Case, Found]]) -> list[tuple[Case, Found]]
         look = case.menu.look
         if (
             found.steps
-            and look.kind in {"natural", "stained"}
+            and look.base in {"natural", "stained"}
             and not case.bench.begin.worlds[0].states[0].bare
         ):
             looks.setdefault((look.kind, look.colour, look.depth, look.sheen), []).append(i)

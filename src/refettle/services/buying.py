@@ -13,7 +13,11 @@ _TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
 _DEAD_L = 0.05
 _MOST_TINS = 3
 _FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
-_BLEACHES = {"oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "two-part": "two-part bleach"}
+_BLEACHES = {
+    "oxalic-acid": "oxalic acid",
+    "chlorine": "chlorine bleach",
+    "peroxide-alkali": "two-part bleach",
+}
 _ABRASIVE = ("formula:abrasive-by-area",)
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
 

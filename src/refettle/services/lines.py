@@ -107,7 +107,7 @@ def _way(know: Knowledge, plan: PiecePlan) -> str:
         else False
     )
     old = group.worlds[0][0] != "bare wood"
-    if old and not strips and group.look.kind == "opaque":
+    if old and not strips and group.look.base == "opaque":
         text += " No stripping needed: the old finish can carry the new."
     elif old and not strips and group.look.kind in {"natural", "keep"}:
         text += " The old finish stays."
@@ -149,7 +149,9 @@ def _watch(know: Knowledge, plan: PiecePlan) -> str:
         parts.append(f"skip no step: {averted[0]}")
     if stays:
         group_name, risk = stays[0]
-        parts.append(f"{know.fault(risk.fault).name} {odds(risk.chance)} all the same ({group_name}): {risk.why}")
+        parts.append(
+            f"{know.fault(risk.fault).name} {odds(risk.chance)} all the same ({group_name}): {risk.why}"
+        )
     return f"Watch: {'; '.join(parts)}." if parts else ""
 
 

@@ -20,7 +20,8 @@ _AGENTS: Final = {
     "vacuum": "vacuum cleaner and brush", "strong-solvent": "a strong solvent remover",
     "dichloromethane": "dichloromethane remover", "mild-remover": "a slow mild remover",
     "caustic": "caustic lye", "heat-gun": "heat gun and scraper", "card-scraper": "a card scraper",
-    "oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "bleach-water": "chlorine bleach and water",
+    "oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "peroxide-alkali": "two-part bleach",
+    "bleach-water": "chlorine bleach and water",
 }  # fmt: skip
 """Cleaners, removers and bleaches as they stand after "with", where their name alone does not do."""
 _DRY_AGENTS: Final = frozenset({"vacuum", "tack-cloth", "damp-cloth", "dry-cloth"})
@@ -167,6 +168,8 @@ def _scrape(know: Knowledge, step: Step) -> str:
     """Return a scraping."""
     if "hollows" in step.how:
         return "pick the softened rest out of the hollows with scraper points"
+    if "open pores" in step.how:
+        return "brush the pores open along the grain with a brass brush"
     if "pores" in step.how:
         return "brush the softened rest out of the pores with a brass brush"
     if "loose" in step.how:
@@ -188,6 +191,8 @@ def _rub(word: str) -> Phrase:
     """Return work that dulls or polishes a film."""
 
     def words(know: Knowledge, step: Step) -> str:
+        if "edges" in step.how:
+            return f"rub through the edges where hands would wear it, P{step.grit or 220}{_marks(step)}"
         grit = f" P{step.grit}" if step.grit else ""
         return f"{word}{grit}{_by(know, step)}{_marks(step)}"
 
@@ -248,7 +253,10 @@ PHRASES: Final[Mapping[str, Phrase]] = {
     "stain": _coat,
     "glaze": _film_for(" and wipe it into the hollows"),
     "tone": _coat,
-    "fill_pores": lambda know, step: f"fill the pores with {_named(know, step.what, 'film')}",
+    "fill_pores": lambda know, step: (
+        f"fill the pores with {_named(know, step.what, 'film')}"
+        + (" and wipe off the excess across the grain" if "wiped" in step.how else "")
+    ),
     "prime": _coat,
     "seal": _film_for(" to seal"),
     "paint": _coat,

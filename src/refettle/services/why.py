@@ -172,7 +172,7 @@ def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Ma
         return _why_not_step(case, know, route, verb, stage, verb.replace("_", " "))
     if cls:
         roles = know.film(cls).role
-        opaque = case.menu.look.kind == "opaque"
+        opaque = case.menu.look.base == "opaque"
         stages = [_STAGE_OF_ROLE[r] for r in roles if r in _STAGE_OF_ROLE]
         if opaque and "topcoat" in roles and not know.film(cls).opaque:
             stages = ["protect", *stages]
