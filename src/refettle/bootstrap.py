@@ -12,6 +12,7 @@ if TYPE_CHECKING:
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
+    from refettle.services.causes import KnownFault
     from refettle.services.mend_own import Change
     from refettle.services.why import Explanation
 
@@ -334,6 +335,29 @@ def knowledge() -> "Knowledge":
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
 
     return load_knowledge()
+
+
+def causes(know: "Knowledge", word: str) -> "tuple[KnownFault, ...]":
+    """
+    Return the faults that a word means, or whose signs speak of it, with what leads to them.
+
+    Parameters
+    ----------
+    know
+        All facts.
+    word
+        A fault or what one sees, such as ``craters`` or ``white``.
+
+    Returns
+    -------
+    tuple of KnownFault
+        Empty where no fault is called so and no sign speaks of it.
+    """
+    from refettle.files.rule_cases import cases_of  # noqa: PLC0415 - heavy
+    from refettle.services.causes import cards_meant, faults_of  # noqa: PLC0415 - heavy
+
+    cards = cards_meant(know, word)
+    return faults_of(know, cards, cases_of(know, (card.id for card in cards)))
 
 
 def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Laid, ...] | Refused:

@@ -6,9 +6,11 @@ from argparse import Namespace
 
 from refettle import bootstrap
 from refettle.bootstrap import WrongCall
+from refettle.cli.causes_text import causes_text
 from refettle.cli.facts_json import facts_json
 from refettle.cli.facts_text import compared_text, facts_text, kinds_text, names_text
 from refettle.cli.page import Page
+from refettle.cli.telling_text import tests_text
 from refettle.cli.terminal import Answer, bold_wanted, page_width
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.look_up import (
@@ -51,19 +53,29 @@ def run(wishes: Namespace) -> Answer:
     kind = None if word is None or things else kind_meant(word)
     if kind is not None and prop is not None:
         things = tuple(known_of(know, identity) for identity in know.identities.get(kind, {}).values())
-    if word is not None and not things and kind is None:
+    seen = () if word is None or prop is not None or _else(things) else bootstrap.causes(know, word)
+    if word is not None and not things and kind is None and not seen:
         raise WrongCall(what=f'"{word}" is not known', do=_instead(know, word))
     if prop is not None:
         things = _narrowed(things, word, prop)
     if wishes.json:
-        return Answer(out=facts_json(know, word, prop, kind, things))
+        return Answer(out=facts_json(know, word, prop, kind, things, seen if kind is None else ()))
     if word is None:
         return Answer(out=kinds_text(know, page))
+    if seen and kind is None:
+        return Answer(out=causes_text(know, word, seen, page))
+    if kind == "test" and prop is None:
+        return Answer(out=tests_text(know, page))
     if kind is None:
         return Answer(out=facts_text(know, things, page, everything=prop is not None))
     if prop is None:
         return Answer(out=names_text(know, kind, page))
     return Answer(out=compared_text(know, things, page))
+
+
+def _else(things: tuple[KnownThing, ...]) -> bool:
+    """Return whether a word names things, none of them a fault."""
+    return bool(things) and all(thing.identity.kind != "fault" for thing in things)
 
 
 def _narrowed(things: tuple[KnownThing, ...], word: str, prop: str) -> tuple[KnownThing, ...]:

@@ -7,6 +7,7 @@ from typing import Final
 from refettle.domain.piece import Piece
 from refettle.domain.plan import Hit, Range
 from refettle.knowledge.knowledge import Knowledge
+from refettle.knowledge.resolve import plain_spelling
 from refettle.planning.engine import play
 from refettle.planning.start import start
 from refettle.rules import RULES
@@ -167,13 +168,23 @@ def cards_meant(know: Knowledge, word: str) -> tuple[Card, ...]:
     -----
     Signs are searched for every word of the question that asks for something, endings left off.
     """
-    fault = know.find("fault", word)
-    if fault is not None:
-        return tuple(card for card in RULES if card.fault == fault)
+    named = faults_named(know, word)
+    if named:
+        return tuple(card for card in RULES if card.fault in named)
     wanted = _stems(word) - {_stem(asking) for asking in _ASKING}
     if not wanted:
         return ()
     return tuple(card for card in RULES if wanted <= _stems(f"{know.name('fault', card.fault)} {' '.join(card.signs)}"))
+
+
+def faults_named(know: Knowledge, word: str) -> frozenset[str]:
+    """Return every fault that a word is the name of, or another word for."""
+    bare = plain_spelling(word)
+    return frozenset(
+        id_
+        for id_, identity in know.identities["fault"].items()
+        if bare in {plain_spelling(said) for said in (id_, identity.name, *identity.aliases)}
+    )
 
 
 def sign_words(know: Knowledge) -> tuple[str, ...]:
@@ -252,7 +263,7 @@ def _cause(know: Knowledge, card: Card, cases: tuple[Case, ...]) -> KnownCause:
         if not case.fires or case.twin is None or hit is None:
             continue
         left = hits_of(know, case.twin).get(card.id)
-        reads.update(subject for subject, _ in hit.reads)
+        reads.update(subject for subject, _ in hit.reads if not subject.startswith("film:"))
         shown.append(
             ShownCase(
                 name=case.name,
