@@ -50,6 +50,8 @@ def parser() -> argparse.ArgumentParser:
     made["why"].add_argument("--not", dest="not_this", metavar="STEP|LOOK")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")
     made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
+    made["facts"].add_argument("--over", metavar="COAT")
+    made["facts"].add_argument("--air", metavar="AIR")
     for option in ("form", "size", "wood", "finish", "look", "era"):
         made["new"].add_argument(f"--{option}", metavar={"form": "FORM", "size": "SIZE"}.get(option, "WORD"))
     return top

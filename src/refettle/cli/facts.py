@@ -7,7 +7,9 @@ from argparse import Namespace
 from refettle import bootstrap
 from refettle.bootstrap import WrongCall
 from refettle.cli.causes_text import causes_text
+from refettle.cli.facts_air import air_answer
 from refettle.cli.facts_json import facts_json
+from refettle.cli.facts_over import over_answer
 from refettle.cli.facts_text import compared_text, facts_text, kinds_text, names_text
 from refettle.cli.page import Page
 from refettle.cli.telling_text import tests_text
@@ -49,6 +51,8 @@ def run(wishes: Namespace) -> Answer:
     know = bootstrap.knowledge()
     page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
     word, prop = wishes.word, wishes.property
+    if wishes.over is not None or wishes.air is not None:
+        return _beside(know, wishes, page)
     things = () if word is None else tuple(known_of(know, found) for found in things_meant(know, word))
     kind = None if word is None or things else kind_meant(word)
     if kind is not None and prop is not None:
@@ -71,6 +75,15 @@ def run(wishes: Namespace) -> Answer:
     if prop is None:
         return Answer(out=names_text(know, kind, page))
     return Answer(out=compared_text(know, things, page))
+
+
+def _beside(know: Knowledge, wishes: Namespace, page: Page) -> Answer:
+    """Return what is known of a coat over another, or in an air; WrongCall for both, or with a property."""
+    if wishes.property is not None or (wishes.over is not None and wishes.air is not None):
+        raise WrongCall(what="--over and --air each stand alone", do="ask one after the other")
+    if wishes.over is not None:
+        return over_answer(know, wishes.word, wishes.over, page, as_json=wishes.json)
+    return air_answer(know, wishes.word, wishes.air, page, as_json=wishes.json)
 
 
 def _else(things: tuple[KnownThing, ...]) -> bool:

@@ -9,7 +9,7 @@ from refettle.cli.words import count_words
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow, Identity, Property
 from refettle.services.look_up import KIND_WORDS, KnownProperty, KnownThing, label_of, value_words
-from refettle.services.telling import tests_for
+from refettle.services.telling import tests_for, tests_of_kind
 
 _COUNT: Final = 24
 _SIGNS: Final = {"1": "", "m3/m3": "", "C": "°C", "um": "µm"}
@@ -169,8 +169,8 @@ def _told_by(page: Page, know: Knowledge, identity: Identity) -> None:
         page.write(f"Told by: {', '.join(told.facts.name for told in tests)}", indent=2, hang=2)
         return
     page.gap()
-    page.write("How to tell:", indent=2)
-    test_lines(page, tests)
+    page.write("Is it? How to tell:", indent=2)
+    test_lines(page, tests_of_kind(know, identity.kind))
 
 
 def _property(page: Page, know: Knowledge, identity: Identity, one: KnownProperty) -> None:

@@ -84,13 +84,21 @@ def _mark_words(know: Knowledge, mark: str) -> str:
         return next((sign_name(card) for card in RULES if card.id == id_), id_)
     if mark == "loose":
         return "a film that lets go"
-    return know.name(kind, id_) if id_ and know.has(kind, id_) else (id_ or kind).replace("-", " ")
+    if not id_ or not know.has(kind, id_):
+        return (id_ or kind).replace("-", " ")
+    name = know.name(kind, id_).partition(" (")[0]
+    return name.partition(" on ")[0].partition(" with ")[0] if kind == "build" else name
 
 
 def sign_name(card: Card) -> str:
     """Return what one calls what a rule shows: the word before its first sign, else the rule's own name."""
     name, colon, _ = card.signs[0].partition(": ")
     return name if colon else card.id.replace("-", " ")
+
+
+def tests_of_kind(know: Knowledge, kind: str) -> tuple[Telling, ...]:
+    """Return the tests that speak for something of a kind, such as ``build``, in the order one tries them."""
+    return tests_for(know, (f"{kind}:{id_}" for id_ in know.ids(kind)))
 
 
 def tests_for(know: Knowledge, marks: Iterable[str]) -> tuple[Telling, ...]:
