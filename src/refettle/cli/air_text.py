@@ -22,7 +22,7 @@ _STAGES: Final = {
 }
 _LABEL: Final = 36
 _HERE: Final = 18
-_NAME: Final = 34
+_NAME: Final = 38
 _LONG_H: Final = 24.0 * 300
 
 
@@ -97,7 +97,7 @@ def table_text(know: Knowledge, air: Air, found: tuple[InAir, ...], page: Page) 
     page.write(f"{'Coat':<{_NAME}}{'Today':<24}{'Next coat after':<18}".replace(" ", "\u00a0").rstrip("\u00a0"), indent=2)
     for one in found:
         said = f"{_today(one):<24}{'' if one.barred else _span(_recoat(one))}"
-        page.marked(_cut(one.facts.name), said.replace(" ", "\u00a0").rstrip("\u00a0"), indent=2, column=_NAME + 2)
+        page.marked(one.facts.name, said.replace(" ", "\u00a0").rstrip("\u00a0"), indent=2, column=_NAME + 2)
     page.gap()
     page.write(
         f'One coat in full: refettle facts COAT --air "{air.temp_c:g} C, {air.rh * 100:.0f} %". '
@@ -210,11 +210,6 @@ def _plain(hours: float) -> str:
 def _row(words: str, here: str, label: str) -> str:
     """Return a line of the table, its spaces held."""
     return f"{words:<{_LABEL}}{here:<{_HERE}}{label}".replace(" ", "\u00a0")
-
-
-def _cut(name: str) -> str:
-    """Return a name that fits its column."""
-    return name if len(name) < _NAME else f"{name[: _NAME - 2]}…"
 
 
 def _rests_on(know: Knowledge, one: InAir) -> str:

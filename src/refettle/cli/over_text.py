@@ -1,6 +1,7 @@
 """What goes over what, as a page: the verdict, the ways that hold in each state, and the reasons of the others."""
 
-from typing import Final
+from collections.abc import Hashable, Iterable
+from typing import Final, TypeVar
 
 from refettle.cli.page import Page
 from refettle.cli.words import chance_words
@@ -9,7 +10,7 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.services.over import BARRIER, WAYS, Meeting, Pair
 from refettle.services.step_words import wait_words
 
-_ANSWERS: Final = {"as it is": "yes", "scuffed": "scuff first", "barrier": "shellac between"}
+_ANSWERS: Final = {"as it is": "yes", "scuffed": "scuff", "barrier": "barrier"}
 _SAID: Final = {
     "as it is": "holds as it is",
     "scuffed": "holds only after scuffing (P220 to P320, dust off)",
@@ -17,6 +18,7 @@ _SAID: Final = {
 }
 
 _REASONS: Final = 3
+Said = TypeVar("Said", bound=Hashable)
 
 
 def pair_text(know: Knowledge, pair: Pair, page: Page) -> str:
@@ -39,19 +41,18 @@ def pair_text(know: Knowledge, pair: Pair, page: Page) -> str:
     """
     upper, lower = know.film(pair.upper), know.film(pair.lower)
     page.heading(f"{_start(upper.name)} over {lower.name}")
-    for state in pair.states:
-        page.write(f"{_start(_state_words(lower, state))}: {_verdict(know, pair, state)}.", indent=2, hang=4)
+    for verdict, states in _alike((_verdict(know, pair, state), state) for state in pair.states):
+        page.write(f"{_start(_states_words(lower, states))}: {verdict}.", indent=2, hang=2)
     if all(pair.at(state, "as it is").holds for state in pair.states):
         _rest(page)
         return page.text()
     page.heading("What goes wrong otherwise")
-    for state in pair.states:
-        for meeting in (m for m in pair.meetings if m.state == state and not m.holds):
-            page.gap()
-            page.write(f"{_start(_state_words(lower, state))}, {_way_words(meeting)}:", indent=2, hang=2)
-            for hit in meeting.hits[:_REASONS]:
-                said = f"{know.name('fault', hit.fault)}: {hit.why}"
-                page.marked(chance_words(hit.chance), said, indent=4, column=25)
+    failing = [m for way in WAYS for m in pair.meetings if m.way == way and not m.holds]
+    for (way, reasons), states in _alike(((_way_words(m), _reasons(know, m)), m.state) for m in failing):
+        page.gap()
+        page.write(f"{_start(way)} ({_states_words(lower, states)}):", indent=2, hang=2)
+        for odds, said in reasons:
+            page.marked(odds, said, indent=4, column=25)
     _rest(page)
     return page.text()
 
@@ -83,24 +84,45 @@ def table_text(know: Knowledge, lower: str, pairs: tuple[Pair, ...], page: Page)
     page.gap()
     states = pairs[0].states if pairs else ()
     head = "".join(f"{_SHORT[state]:<{_CELL}}" for state in states)
-    page.write(f"{'Coat':<{_NAME}}{head}".replace(" ", "\u00a0"), indent=2)
+    page.write(f"{'Coat':<{_NAME}}{head}".rstrip().replace(" ", "\u00a0"), indent=2)
     for pair in pairs:
         cells = "".join(f"{_cell(pair.best(state)):<{_CELL}}" for state in states)
         name = know.name("film", pair.upper)
-        page.marked(name if len(name) < _NAME - 1 else f"{name[: _NAME - 3]}…", cells, indent=2, column=_NAME + 2)
+        page.marked(name, cells.rstrip().replace(" ", "\u00a0"), indent=2, column=_NAME + 2)
     page.gap()
     page.write(
-        f'"shellac between" is a coat of {know.name("film", BARRIER)}. Why: '
-        f'refettle facts COAT --over "{below.name}".',
+        f'yes: as it is; scuff: only scuffed dull; barrier: only with a coat of {know.name("film", BARRIER)} '
+        f'between. Why: refettle facts COAT --over "{below.name}".',
         indent=2,
     )
     _rest(page)
     return page.text()
 
 
-_NAME: Final = 30
-_CELL: Final = 16
+_NAME: Final = 38
+_CELL: Final = 12
 _SHORT: Final = {"fresh": "Fresh", "cured": "Cured", "old": "Old film"}
+
+
+def _alike(said: Iterable[tuple[Said, str]]) -> list[tuple[Said, tuple[str, ...]]]:
+    """Return what is said with all the states it is said of, in the order it is first said."""
+    found: dict[Said, list[str]] = {}
+    for words, state in said:
+        found.setdefault(words, []).append(state)
+    return [(words, tuple(states)) for words, states in found.items()]
+
+
+def _reasons(know: Knowledge, meeting: Meeting) -> tuple[tuple[str, str], ...]:
+    """Return what goes wrong in a meeting, each with how likely."""
+    return tuple(
+        (chance_words(hit.chance), f"{know.name('fault', hit.fault)}: {hit.why}") for hit in meeting.hits[:_REASONS]
+    )
+
+
+def _states_words(lower: FilmFacts, states: tuple[str, ...]) -> str:
+    """Return some states of the lower film in words."""
+    words = [_state_words(lower, state) for state in states]
+    return " or ".join((", ".join(words[:-1]), words[-1])) if len(words) > 1 else words[0]
 
 
 def _cell(best: Meeting) -> str:
