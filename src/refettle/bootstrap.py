@@ -13,6 +13,7 @@ if TYPE_CHECKING:
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
     from refettle.services.causes import KnownFault
+    from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
     from refettle.services.why import Explanation
 
@@ -274,6 +275,13 @@ def why(laid: Laid, surface: str, not_this: str | None) -> "Explanation":
         what, _, do = said.lines[0].text.partition("; ")
         raise WrongCall(what=what, do=do)
     return said
+
+
+def finishes(laid: Laid, surface: str) -> "Finishes":
+    """Return which finishes can be had on a surface, best first; `surface` as `surface_named` returns it."""
+    from refettle.services.finishes import finishes_for  # noqa: PLC0415 - heavy
+
+    return finishes_for(laid.piece, laid.workshop, laid.know, surface)
 
 
 def surface_named(piece: "Piece", word: str) -> str:

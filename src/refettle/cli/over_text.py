@@ -7,7 +7,7 @@ from refettle.cli.page import Page
 from refettle.cli.words import chance_words
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
-from refettle.services.over import BARRIER, WAYS, Meeting, Pair
+from refettle.services.over import BARRIER, STATES, WAYS, Meeting, Pair
 from refettle.services.step_words import wait_words
 
 _ANSWERS: Final = {"as it is": "yes", "scuffed": "scuff", "barrier": "barrier"}
@@ -42,7 +42,8 @@ def pair_text(know: Knowledge, pair: Pair, page: Page) -> str:
     upper, lower = know.film(pair.upper), know.film(pair.lower)
     page.heading(f"{_start(upper.name)} over {lower.name}")
     for verdict, states in _alike((_verdict(know, pair, state), state) for state in pair.states):
-        page.write(f"{_start(_states_words(lower, states))}: {verdict}.", indent=2, hang=2)
+        which = "Fresh, cured or old" if len(states) == len(STATES) else _start(_states_words(lower, states))
+        page.write(f"{which}: {verdict}.", indent=2, hang=2)
     if all(pair.at(state, "as it is").holds for state in pair.states):
         _rest(page)
         return page.text()
@@ -50,7 +51,8 @@ def pair_text(know: Knowledge, pair: Pair, page: Page) -> str:
     failing = [m for way in WAYS for m in pair.meetings if m.way == way and not m.holds]
     for (way, reasons), states in _alike(((_way_words(m), _reasons(know, m)), m.state) for m in failing):
         page.gap()
-        page.write(f"{_start(way)} ({_states_words(lower, states)}):", indent=2, hang=2)
+        which = ", ".join(_SHORT[state].lower() for state in states)
+        page.write(f"{_start(way)} ({which}):", indent=2, hang=2)
         for odds, said in reasons:
             page.marked(odds, said, indent=4, column=25)
     _rest(page)
