@@ -20,6 +20,7 @@ if TYPE_CHECKING:
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
 """What stands in for a workshop file that was not given; its reader fills in the rest and says so."""
 _MOST_NAMED: Final = 40
+_LARGEST_BYTES: Final = 2_000_000
 
 
 class WrongCall(Exception):  # noqa: N818 - it names the person's slip, as exit code 2 does
@@ -157,6 +158,12 @@ def _text_of(path: str) -> str | None:
     from pathlib import Path  # noqa: PLC0415 - a help page does without
 
     try:
+        if Path(path).exists() and not Path(path).is_file() and not Path(path).is_dir():
+            raise WrongCall(what=f'"{path}" is no ordinary file', do="save the text in a file and name that")
+        if Path(path).is_file() and Path(path).stat().st_size > _LARGEST_BYTES:
+            raise WrongCall(
+                what=f'"{path}" is far too large for such a file', do="name a piece or workshop file"
+            )
         return Path(path).read_bytes().decode("utf-8-sig")
     except UnicodeDecodeError:
         return None

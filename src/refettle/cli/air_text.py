@@ -60,7 +60,9 @@ def class_text(know: Knowledge, one: InAir, page: Page) -> str:
         page.heading("What this air makes likelier")
         page.gap()
     for hit in one.risks:
-        page.marked(chance_words(hit.chance), f"{know.name('fault', hit.fault)}: {hit.why}", indent=2, column=23)
+        page.marked(
+            chance_words(hit.chance), f"{know.name('fault', hit.fault)}: {hit.why}", indent=2, column=23
+        )
     page.gap()
     page.write(_rests_on(know, one), hang=2)
     return page.text()
@@ -94,7 +96,10 @@ def table_text(know: Knowledge, air: Air, found: tuple[InAir, ...], page: Page) 
         warmest = max(one.facts.min_c for one in found)
         page.write(f"From {warmest:g} °C on the cold stops none of them.", indent=2)
     page.gap()
-    page.write(f"{'Coat':<{_NAME}}{'Today':<24}{'Next coat after':<18}".replace(" ", "\u00a0").rstrip("\u00a0"), indent=2)
+    page.write(
+        f"{'Coat':<{_NAME}}{'Today':<24}{'Next coat after':<18}".replace(" ", "\u00a0").rstrip("\u00a0"),
+        indent=2,
+    )
     for one in found:
         said = f"{_today(one):<24}{'' if one.barred else _span(_recoat(one))}"
         page.marked(one.facts.name, said.replace(" ", "\u00a0").rstrip("\u00a0"), indent=2, column=_NAME + 2)
@@ -125,13 +130,17 @@ def verdict(one: InAir) -> str:
     why = []
     if "cold" in one.barred:
         does = "stands still" if one.stands_still else "does not harden as it should"
-        why.append(f"too cold: it {does} below {facts.min_c:g} °C; wait until {facts.min_c:g} °C, or warm room and piece")
+        why.append(
+            f"too cold: it {does} below {facts.min_c:g} °C; wait until {facts.min_c:g} °C, or warm room and piece"
+        )
     if "hot" in one.barred:
         why.append(f"too warm: it sets too fast above {facts.max_c:g} °C; wait for the cool of the day")
     if "damp" in one.barred:
         why.append(f"too damp: it wants at most {facts.rh_max * 100:.0f} % humidity; heat or dry the room")
     if "dew" in one.barred and "damp" not in one.barred:
-        why.append(f"too near the dew point ({one.margin_k:.0f} K, {DEW_MARGIN_K:g} K are wanted); heat or dry the room")
+        why.append(
+            f"too near the dew point ({one.margin_k:.0f} K, {DEW_MARGIN_K:g} K are wanted); heat or dry the room"
+        )
     if why:
         return f"no – {'; '.join(why)}"
     if one.slow:
@@ -214,7 +223,9 @@ def _row(words: str, here: str, label: str) -> str:
 
 def _rests_on(know: Knowledge, one: InAir) -> str:
     """Return what limits and hours rest on."""
-    ids = {i for prop in ("min_c", "rh_max", "recoat_from_h") for i in know.because(f"film:{one.facts.id}", prop)}
+    ids = {
+        i for prop in ("min_c", "rh_max", "recoat_from_h") for i in know.because(f"film:{one.facts.id}", prop)
+    }
     rows = [row for row in know.rows(f"film:{one.facts.id}") if row.id in ids]
     titles = dict.fromkeys(know.sources[row.source].title for row in rows if row.source in know.sources)
     return (

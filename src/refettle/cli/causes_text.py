@@ -66,7 +66,7 @@ def _fault(page: Page, know: Knowledge, fault: KnownFault) -> None:
     first = fault.causes[0]
     if first.cases:
         case = first.cases[0]
-        page.write(f"Mostly: {case.why}. Avoid it: {case.avoided}.", indent=2, hang=2)
+        page.write(f"First suspect: {case.why}. Avoid it: {case.avoided}.", indent=2, hang=2)
     page.write(f"Mend: {_mending(fault)}.", indent=2, hang=2)
     if fault.signs:
         page.write(f"Shows: {'; '.join(fault.signs)}.", indent=2, hang=2)
@@ -80,9 +80,13 @@ def _mending(fault: KnownFault) -> str:
     """Return what mends a fault, how far one has to go back, and what it takes."""
     hours = fault.hours_m2
     work = Range(low=hours.low * 60, likely=hours.likely * 60, high=hours.high * 60)
-    days = Range(low=fault.days.low * _DAY_H, likely=fault.days.likely * _DAY_H, high=fault.days.high * _DAY_H)
+    days = Range(
+        low=fault.days.low * _DAY_H, likely=fault.days.likely * _DAY_H, high=fault.days.high * _DAY_H
+    )
     done = [fault.mend] if fault.mend else []
-    return "; ".join((*done, _BACK[fault.back], f"{minutes_words(work)} of work a m², {hours_words(days)} lost"))
+    return "; ".join(
+        (*done, _BACK[fault.back], f"{minutes_words(work)} of work a m², {hours_words(days)} lost")
+    )
 
 
 def _cause(page: Page, know: Knowledge, fault: KnownFault, cause: KnownCause) -> None:
@@ -97,7 +101,9 @@ def _cause(page: Page, know: Knowledge, fault: KnownFault, cause: KnownCause) ->
     page.write(f"Shows: {shows}.", indent=_ODDS, hang=2)
     before = [test for test in cause.tests if f"rule:{cause.card.id}" not in know.test(test).detects]
     if before:
-        page.write(f"Tells it: {', '.join(know.name('test', test) for test in before)}.", indent=_ODDS, hang=2)
+        page.write(
+            f"Tells it: {', '.join(know.name('test', test) for test in before)}.", indent=_ODDS, hang=2
+        )
 
 
 def _avoided(case: ShownCase) -> str:

@@ -69,7 +69,9 @@ def over_answer(know: Knowledge, upper: str | None, lower: str, page: Page, *, a
     below = class_meant(know, lower)
     if upper is None:
         pairs = all_over(know, below)
-        return Answer(out=_json(know, pairs, None, below) if as_json else table_text(know, below, pairs, page))
+        return Answer(
+            out=_json(know, pairs, None, below) if as_json else table_text(know, below, pairs, page)
+        )
     above = class_meant(know, upper)
     pair = one_over_other(know, above, below)
     return Answer(out=_json(know, (pair,), above, below) if as_json else pair_text(know, pair, page))

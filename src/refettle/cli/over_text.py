@@ -93,7 +93,7 @@ def table_text(know: Knowledge, lower: str, pairs: tuple[Pair, ...], page: Page)
         page.marked(name, cells.rstrip().replace(" ", "\u00a0"), indent=2, column=_NAME + 2)
     page.gap()
     page.write(
-        f'yes: as it is; scuff: only scuffed dull; barrier: only with a coat of {know.name("film", BARRIER)} '
+        f"yes: as it is; scuff: only scuffed dull; barrier: only with a coat of {know.name('film', BARRIER)} "
         f'between. Why: refettle facts COAT --over "{below.name}".',
         indent=2,
     )
@@ -117,7 +117,8 @@ def _alike(said: Iterable[tuple[Said, str]]) -> list[tuple[Said, tuple[str, ...]
 def _reasons(know: Knowledge, meeting: Meeting) -> tuple[tuple[str, str], ...]:
     """Return what goes wrong in a meeting, each with how likely."""
     return tuple(
-        (chance_words(hit.chance), f"{know.name('fault', hit.fault)}: {hit.why}") for hit in meeting.hits[:_REASONS]
+        (chance_words(hit.chance), f"{know.name('fault', hit.fault)}: {hit.why}")
+        for hit in meeting.hits[:_REASONS]
     )
 
 
@@ -141,9 +142,7 @@ def _verdict(know: Knowledge, pair: Pair, state: str) -> str:
             return _SAID[best.way]
         return f"{_SAID[best.way]} – else {know.name('fault', first.hits[0].fault)}, {chance_words(first.chance)}"
     worst = best.hits[0]
-    return (
-        f"no – {_way_words(best)}, {know.name('fault', worst.fault)} stays {chance_words(worst.chance)}: {worst.why}"
-    )
+    return f"no – {_way_words(best)}, {know.name('fault', worst.fault)} stays {chance_words(worst.chance)}: {worst.why}"
 
 
 def _way_words(meeting: Meeting) -> str:

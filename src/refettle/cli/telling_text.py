@@ -32,7 +32,7 @@ def tests_text(know: Knowledge, page: Page) -> str:
     page.heading("What finish is on it: spot tests, in this order")
     page.write(
         "Where nobody looks, on a clean spot, one drop; wait the minutes it says. Stop at the first yes. "
-        "Ventilate, no flame, gloves. Write the answers under \"tests:\" in the piece file.",
+        'Ventilate, no flame, gloves. Write the answers under "tests:" in the piece file.',
         indent=2,
     )
     for number, (question, tests) in enumerate(tests_by_question(know).items()):
@@ -45,9 +45,7 @@ def tests_text(know: Knowledge, page: Page) -> str:
     return page.text()
 
 
-def test_lines(
-    page: Page, tests: Iterable[Telling], *, numbered: bool = False, errors: bool = True
-) -> None:
+def test_lines(page: Page, tests: Iterable[Telling], *, numbered: bool = False, errors: bool = True) -> None:
     """
     Write spot tests.
 
@@ -95,4 +93,3 @@ def _by_age(page: Page, know: Knowledge) -> None:
     for one in likely_by_age(know):
         page.marked(one.years, f"{', '.join(one.clear)}", indent=2, column=_YEARS)
         page.marked("", f"painted: {', '.join(one.paint)}", indent=2, column=_YEARS)
-

@@ -3,7 +3,15 @@
 from typing import Final
 
 from refettle import bootstrap
-from refettle.cli.json_parts import SCHEMA_VERSION, finding_json, range_json, risk_json, rounded, step_json, written
+from refettle.cli.json_parts import (
+    SCHEMA_VERSION,
+    finding_json,
+    range_json,
+    risk_json,
+    rounded,
+    step_json,
+    written,
+)
 from refettle.cli.page import Page
 from refettle.cli.words import chance_words, hours_words, minutes_words, money_words
 from refettle.domain.plan import Route
@@ -80,7 +88,9 @@ def _finish(page: Page, know: Knowledge, currency: str, number: int, finish: Fin
         page.write(f"Before it: {_listed(know, before)}", indent=6, hang=2)
     risks = [risk for risk in route.risks if risk.chance >= _SHOWN][:_MOST_RISKS]
     for risk in risks:
-        page.write(f"{know.name('fault', risk.fault)}, {chance_words(risk.chance)}: {risk.why}", indent=6, hang=2)
+        page.write(
+            f"{know.name('fault', risk.fault)}, {chance_words(risk.chance)}: {risk.why}", indent=6, hang=2
+        )
 
 
 def _before_of(route: Route) -> tuple[Step, ...]:
@@ -98,7 +108,11 @@ def _way(know: Knowledge, route: Route) -> str:
 def _listed(know: Knowledge, steps: tuple[Step, ...]) -> str:
     """Return steps in one line."""
     said = [step_words(know, step) for step in steps]
-    return "; ".join((said[0], *(f"{words[:1].lower()}{words[1:]}" for words in said[1:]))) if said else "nothing"
+    return (
+        "; ".join((said[0], *(f"{words[:1].lower()}{words[1:]}" for words in said[1:])))
+        if said
+        else "nothing"
+    )
 
 
 def finishes_json(laid: "bootstrap.Laid", surface: str, said: Finishes) -> str:

@@ -174,7 +174,9 @@ def cards_meant(know: Knowledge, word: str) -> tuple[Card, ...]:
     wanted = _stems(word) - {_stem(asking) for asking in _ASKING}
     if not wanted:
         return ()
-    return tuple(card for card in RULES if wanted <= _stems(f"{know.name('fault', card.fault)} {' '.join(card.signs)}"))
+    return tuple(
+        card for card in RULES if wanted <= _stems(f"{know.name('fault', card.fault)} {' '.join(card.signs)}")
+    )
 
 
 def faults_named(know: Knowledge, word: str) -> frozenset[str]:
@@ -271,7 +273,9 @@ def _cause(know: Knowledge, card: Card, cases: tuple[Case, ...]) -> KnownCause:
                 why=hit.why,
                 avoided=case.twin.change,
                 left=0.0 if left is None else left.chance,
-                because=tuple(dict.fromkeys(i for subject, prop in hit.reads for i in know.because(subject, prop))),
+                because=tuple(
+                    dict.fromkeys(i for subject, prop in hit.reads for i in know.because(subject, prop))
+                ),
             )
         )
     tests = tuple(test for test in know.ids("test") if reads & set(know.test(test).detects))

@@ -13,7 +13,11 @@ from refettle.services.cases import Case, relooked_case
 from refettle.services.grouping import group_surfaces
 from refettle.services.settled import settle, weighed
 
-_NEIGHBOURS: Final = {"natural": ("natural", "waxed"), "oiled": ("oiled", "natural", "waxed"), "waxed": ("waxed", "natural")}
+_NEIGHBOURS: Final = {
+    "natural": ("natural", "waxed"),
+    "oiled": ("oiled", "natural", "waxed"),
+    "waxed": ("waxed", "natural"),
+}
 _GOOD, _WEAK = 0.7, 0.35
 _MOST_STATES: Final = 4000
 
@@ -91,7 +95,11 @@ def finishes_for(piece: Piece, workshop: Workshop, know: Knowledge, surface: str
     found: dict[str, Finish] = {}
     barred: dict[str, None] = {}
     for kind in _NEIGHBOURS.get(case.menu.look.kind, (case.menu.look.kind,)):
-        asked = case if kind == case.menu.look.kind else relooked_case(case, Look(kind=kind, sheen=case.menu.look.sheen))
+        asked = (
+            case
+            if kind == case.menu.look.kind
+            else relooked_case(case, Look(kind=kind, sheen=case.menu.look.sheen))
+        )
         for cls in _bodies(asked):
             if cls in found:
                 continue

@@ -154,7 +154,9 @@ def class_in_air(know: Knowledge, cls: str, air: Air) -> InAir:
 
 def usual_in_air(know: Knowledge, air: Air, classes: Iterable[str] | None = None) -> tuple[InAir, ...]:
     """Return how the usual films get on in an air: those that may be laid first, the quickest first."""
-    wanted = (c for c in usual_coats(know) if set(know.film(c).role) & _COUPLED) if classes is None else classes
+    wanted = (
+        (c for c in usual_coats(know) if set(know.film(c).role) & _COUPLED) if classes is None else classes
+    )
     found = [class_in_air(know, cls, air) for cls in wanted]
     return tuple(sorted(found, key=lambda one: (bool(one.barred), _recoat_h(one), one.facts.name)))
 
@@ -192,7 +194,9 @@ def _stage(facts: FilmFacts, stage: str, air: Air) -> StageHours:
     label = float(getattr(facts, _STAGES[stage]))
     rate = _rate(facts, stage, air)
     here = label / rate if rate else inf
-    return StageHours(stage=stage, label_h=label, here_h=_spread(here, stage_spread(stage, air.temp_c, air.rh)))
+    return StageHours(
+        stage=stage, label_h=label, here_h=_spread(here, stage_spread(stage, air.temp_c, air.rh))
+    )
 
 
 def _spread(hours: float, factor: float) -> Range:

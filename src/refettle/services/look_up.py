@@ -30,7 +30,15 @@ _OTHER_WORDS: Final = {
     "film": ("class", "classes", "finishes"),
     "latent": ("causes",),
     "labour": ("work",),
-    "test": ("spot test", "spot tests", "old finish", "old finishes", "unknown finish", "what finish", "which finish"),
+    "test": (
+        "spot test",
+        "spot tests",
+        "old finish",
+        "old finishes",
+        "unknown finish",
+        "what finish",
+        "which finish",
+    ),
 }
 _UNIT_ENDS: Final = frozenset({"h", "c", "um", "g", "l", "m2", "m3", "kg"})
 _NEAR: Final = 6

@@ -22,7 +22,18 @@ HOLDS: Final = 0.15
 STATES: Final = ("fresh", "cured", "old")
 WAYS: Final = ("as it is", "scuffed", "barrier")
 _MEET: Final = frozenset(card.id for card in RULES if card.layer in {"between", "below"})
-_ORDER: Final = ("topcoat", "paint", "prime", "seal", "wax", "stain", "glaze", "tone", "fill_pores", "condition")
+_ORDER: Final = (
+    "topcoat",
+    "paint",
+    "prime",
+    "seal",
+    "wax",
+    "stain",
+    "glaze",
+    "tone",
+    "fill_pores",
+    "condition",
+)
 _KEY: Final = Step(verb="scuff", grit=240, method="hand-block", how=frozenset({"clean dust"}))
 _STANDARD_WOOD: Final = "maple"
 _LEAST: Final = 0.03
@@ -106,7 +117,9 @@ def usual_coats(know: Knowledge) -> tuple[str, ...]:
     return tuple(
         cls
         for cls in know.ids("film")
-        if set(know.film(cls).role) & COAT_VERBS and "old" not in know.film(cls).role and not know.film(cls).trade_only
+        if set(know.film(cls).role) & COAT_VERBS
+        and "old" not in know.film(cls).role
+        and not know.film(cls).trade_only
     )
 
 
@@ -175,7 +188,8 @@ def one_over_other(know: Knowledge, upper: str, lower: str) -> Pair:
             hits = [
                 hit
                 for hit in _hits(know, surface, before, upper, _prepared(know, way, state))
-                if hit.chance >= _LEAST and (hit.rule in _MEET or hit.chance > alone.get(hit.rule, 0.0) + _LEAST)
+                if hit.chance >= _LEAST
+                and (hit.rule in _MEET or hit.chance > alone.get(hit.rule, 0.0) + _LEAST)
             ]
             hits.sort(key=lambda hit: -hit.chance)
             meetings.append(Meeting(state=state, way=way, hits=tuple(hits)))
@@ -185,7 +199,9 @@ def one_over_other(know: Knowledge, upper: str, lower: str) -> Pair:
 def all_over(know: Knowledge, lower: str, uppers: Iterable[str] | None = None) -> tuple[Pair, ...]:
     """Return how the usual coats hold over a class, best first."""
     wanted = usual_coats(know) if uppers is None else uppers
-    return tuple(sorted((one_over_other(know, upper, lower) for upper in wanted), key=lambda pair: pair.trouble))
+    return tuple(
+        sorted((one_over_other(know, upper, lower) for upper in wanted), key=lambda pair: pair.trouble)
+    )
 
 
 def _bare() -> Surface:
@@ -200,7 +216,9 @@ def _laid(know: Knowledge, lower: str, state: str) -> tuple[Surface, tuple[Step,
     bare = _bare()
     if state == "old":
         return replace(bare, layers=(OldLayer(guesses=((lower, 1.0),), coats=coats),)), ()
-    wait_h = None if state == "fresh" else max(facts.cured_h, facts.recoat_until_h, _SPARE * facts.recoat_from_h)
+    wait_h = (
+        None if state == "fresh" else max(facts.cured_h, facts.recoat_until_h, _SPARE * facts.recoat_from_h)
+    )
     return bare, (coat_step(know, lower, coats=coats, wait_h=wait_h),)
 
 
