@@ -118,7 +118,7 @@ def page() -> str:
 
 def main() -> int:
     """Write the page to the file that is named; 2 for a wrong call."""
-    if len(sys.argv) != 2:  # noqa: PLR2004 - the program and one file
+    if len(sys.argv) != 2:
         sys.stderr.write("one word is due: the file to write, docs/how-to/questions.md\n")
         return 2
     Path(sys.argv[1]).write_text(page(), encoding="utf-8")

@@ -20,7 +20,6 @@ if TYPE_CHECKING:
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
 """What stands in for a workshop file that was not given; its reader fills in the rest and says so."""
 _MOST_NAMED: Final = 40
-_LARGEST_BYTES: Final = 2_000_000
 
 
 class WrongCall(Exception):  # noqa: N818 - it names the person's slip, as exit code 2 does
@@ -133,15 +132,11 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
     from refettle.files.workshop_file import read_workshop  # noqa: PLC0415 - heavy
 
-    piece_text = _text_of(piece_file)
-    shop_text = USUAL_WORKSHOP if workshop_file is None else _text_of(workshop_file)
+    piece_text = _opened(piece_file)
+    shop_text = USUAL_WORKSHOP if workshop_file is None else _opened(workshop_file)
     know = load_knowledge()
-    unreadable = tuple(
-        _no_text(name or "")
-        for name, text in ((piece_file, piece_text), (workshop_file, shop_text))
-        if text is None
-    )
-    if piece_text is None or shop_text is None:
+    if not isinstance(piece_text, str) or not isinstance(shop_text, str):
+        unreadable = tuple(text for text in (piece_text, shop_text) if not isinstance(text, str))
         return Refused(findings=unreadable, knowledge_version=know.version)
     piece, said = read_piece(piece_text, piece_file, know)
     workshop, more = read_workshop(shop_text, workshop_file or "usual workshop", know)
@@ -153,40 +148,14 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more))
 
 
-def _text_of(path: str) -> str | None:
-    """Return the text of a file, None where it holds none; WrongCall where it cannot be opened."""
-    from pathlib import Path  # noqa: PLC0415 - a help page does without
+def _opened(path: str) -> "str | Finding":
+    """Return the text of a file, or the finding that it is none; WrongCall where it cannot be opened."""
+    from refettle.files.text_file import Unopened, text_of  # noqa: PLC0415 - a help page does without
 
-    try:
-        if Path(path).exists() and not Path(path).is_file() and not Path(path).is_dir():
-            raise WrongCall(what=f'"{path}" is no ordinary file', do="save the text in a file and name that")
-        if Path(path).is_file() and Path(path).stat().st_size > _LARGEST_BYTES:
-            raise WrongCall(
-                what=f'"{path}" is far too large for such a file', do="name a piece or workshop file"
-            )
-        return Path(path).read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return None
-    except FileNotFoundError:
-        raise WrongCall(what=f'there is no file "{path}"', do="check its name and folder") from None
-    except IsADirectoryError:
-        raise WrongCall(what=f'"{path}" is a folder', do="name a file in it") from None
-    except (OSError, ValueError) as trouble:
-        why = getattr(trouble, "strerror", None) or str(trouble)
-        raise WrongCall(what=f'"{path}" cannot be opened', do=f"the system says: {why}") from None
-
-
-def _no_text(path: str) -> "Finding":
-    """Return the finding on a file whose bytes are no text."""
-    from refettle.domain.finding import Finding, Where  # noqa: PLC0415 - only after a slip
-
-    return Finding(
-        code="not-text",
-        level="error",
-        where=Where(file=path),
-        what="this is not text in UTF-8",
-        do="save it as plain text, UTF-8",
-    )
+    text = text_of(path)
+    if isinstance(text, Unopened):
+        raise WrongCall(what=text.what, do=text.do)
+    return text
 
 
 def plan(laid: Laid) -> "PiecePlan":

@@ -1,9 +1,13 @@
 """The page of the fourteen questions: every command runs, and its answer begins with what the page shows."""
 
 import re
+import sys
 from pathlib import Path
 
 import pytest
+
+sys.path.insert(0, str(Path(__file__).parents[2] / "measure"))
+
 from questions_page import QUESTIONS, Question, answer
 
 ROOT = Path(__file__).parents[2]

@@ -3,6 +3,7 @@
 from pathlib import Path
 
 import pytest
+
 from refettle.files.rule_cases import NotACase, case_files, read_cases, read_sound
 from refettle.files.rule_page import rule_page
 from refettle.files.tables import load_knowledge

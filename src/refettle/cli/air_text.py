@@ -68,14 +68,12 @@ def class_text(know: Knowledge, one: InAir, page: Page) -> str:
     return page.text()
 
 
-def table_text(know: Knowledge, air: Air, found: tuple[InAir, ...], page: Page) -> str:
+def table_text(air: Air, found: tuple[InAir, ...], page: Page) -> str:
     """
     Return the page of all usual coats in an air.
 
     Parameters
     ----------
-    know
-        Sources.
     air
         The air.
     found
@@ -126,7 +124,7 @@ def verdict(one: InAir) -> str:
     str
         E.g. ``no – too cold: it stands still below 10 °C; wait until 10 °C or warm room and piece``.
     """
-    facts, air = one.facts, one.air
+    facts = one.facts
     why = []
     if "cold" in one.barred:
         does = "stands still" if one.stands_still else "does not harden as it should"

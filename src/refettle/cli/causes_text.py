@@ -3,7 +3,7 @@
 from typing import Final
 
 from refettle.cli.page import Page
-from refettle.cli.telling_text import test_lines
+from refettle.cli.telling_text import write_tests
 from refettle.cli.words import chance_words, hours_words, minutes_words
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
@@ -52,7 +52,7 @@ def causes_text(know: Knowledge, word: str, faults: tuple[KnownFault, ...], page
     told = tests_for(know, (f"rule:{cause.card.id}" for cause in causes))
     if told and len(causes) > 1:
         page.heading(f'"{word}": tell it apart first')
-        test_lines(page, told, errors=False)
+        write_tests(page, told, errors=False)
     for fault in faults:
         _fault(page, know, fault)
     page.gap()

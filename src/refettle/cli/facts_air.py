@@ -49,7 +49,7 @@ def air_answer(know: Knowledge, word: str | None, text: str, page: Page, *, as_j
     if as_json:
         return Answer(out=_json(know, air, found))
     taken = f"No humidity was said: {USUAL_RH * 100:.0f} % is taken." if "%" not in text else ""
-    out = table_text(know, air, found, page) if word is None else class_text(know, found[0], page)
+    out = table_text(air, found, page) if word is None else class_text(know, found[0], page)
     return Answer(out=out, notes=folded(taken) if taken else "")
 
 

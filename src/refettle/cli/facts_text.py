@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from refettle.cli.page import Page
-from refettle.cli.telling_text import test_lines
+from refettle.cli.telling_text import write_tests
 from refettle.cli.words import count_words
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow, Identity, Property
@@ -170,7 +170,7 @@ def _told_by(page: Page, know: Knowledge, identity: Identity) -> None:
         return
     page.gap()
     page.write("Is it? How to tell:", indent=2)
-    test_lines(page, tests_of_kind(know, identity.kind))
+    write_tests(page, tests_of_kind(know, identity.kind))
 
 
 def _property(page: Page, know: Knowledge, identity: Identity, one: KnownProperty) -> None:

@@ -9,9 +9,9 @@ order, and why.
   refettle why FILE SURFACE       why this is done to a surface, and not that
   refettle buy FILE...            one shopping list for several pieces
   refettle facts WORD             what is known of a wood, a finish, a fault ...
-  refettle facts white            why is it white, why does it peel, is it veneer
+  refettle facts white            why white, why craters, why it peels; veneer?
   refettle facts COAT --over COAT what goes over what
-  refettle facts --air "8 C, 80 %"  is today too cold, when can doors be closed
+  refettle facts --air "8 C, 80 %"  is today too cold; with a COAT: how long
   refettle new FILE               a short piece file to begin with
 
 FILE is a piece file: a few lines on wood, old finish and the look you want.

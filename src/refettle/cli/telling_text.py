@@ -39,13 +39,13 @@ def tests_text(know: Knowledge, page: Page) -> str:
         if number:
             page.heading(f"To tell {question}")
         page.gap()
-        test_lines(page, tests, numbered=True)
+        write_tests(page, tests, numbered=True)
         if not number:
             _by_age(page, know)
     return page.text()
 
 
-def test_lines(page: Page, tests: Iterable[Telling], *, numbered: bool = False, errors: bool = True) -> None:
+def write_tests(page: Page, tests: Iterable[Telling], *, numbered: bool = False, errors: bool = True) -> None:
     """
     Write spot tests.
 
@@ -74,7 +74,9 @@ def test_lines(page: Page, tests: Iterable[Telling], *, numbered: bool = False, 
 def _errors(told: Telling) -> str:
     """Return how often a test errs, when its answer shows, and what is worth knowing of it."""
     facts = told.facts
-    parts = [f"Misses {_one_in(1.0 - facts.yes_if_true)}, cries wolf {_one_in(facts.yes_if_false)}"]
+    parts = [
+        f"{facts.name[:1].upper()}{facts.name[1:]}: misses {_one_in(1.0 - facts.yes_if_true)}, cries wolf {_one_in(facts.yes_if_false)}"
+    ]
     if facts.wait_h >= 0.5:
         parts.append(f"answer after {wait_words(facts.wait_h)}")
     notes = [row.note for row in told.rows[:1] if row.note]

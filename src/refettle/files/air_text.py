@@ -48,6 +48,6 @@ def read_air_text(text: str) -> Air | Unclear:
         return Unclear(what=rh.what, do=_EG)
     if not _COLDEST_C <= temp <= _WARMEST_C:
         return Unclear(what=f"{temp:g} °C is no air one works in", do=_EG)
-    if not 0.05 <= rh <= 1.0:  # noqa: PLR2004 - no room on earth is drier
+    if not 0.05 <= rh <= 1.0:
         return Unclear(what=f"{rh * 100:g} % is no humidity of a room", do=_EG)
     return Air(temp_c=temp, rh=rh)

@@ -142,7 +142,8 @@ CARDS = (
     _marks("sanded-across-grain", across_the_grain, ("work",), "lines across the grain"),
     _marks(
         "film-left-scratched", last_rub_too_coarse, ("use", "expose"),
-        "sanding haze: dull white haze of fine scratches in raking light", "gone while wet with mineral spirits, back when dry",
+        "sanding haze: dull white haze of fine scratches in raking light",
+        "gone while wet with mineral spirits, back when dry",
     ),
     _marks("film-sanded-soft", sanded_soft_film, ("work",), "film balls up, paper clogs"),
     _marks("machine-on-shaped-face", tool_unfit_for_relief, ("work",), "swirls in corners and quirks"),

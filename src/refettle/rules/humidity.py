@@ -105,7 +105,8 @@ CARDS = (
     ),
     Card(
         id="wax-bloom", fault="blushing", mechanism="humidity", levels=("coat",), effect=film_is_marked,
-        layer="on top", onset=("hours", "weeks"), signs=("wax bloom: grey-white haze that mineral spirits wipe off for good, most in pores and quirks",),
+        layer="on top", onset=("hours", "weeks"),
+        signs=("wax bloom: grey-white haze that mineral spirits wipe off for good, most in pores and quirks",),
         sources=("common-practice",), judge=wax_left_thick,
     ),
 )  # fmt: skip
