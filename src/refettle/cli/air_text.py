@@ -49,6 +49,8 @@ def class_text(know: Knowledge, one: InAir, page: Page) -> str:
     doors = one.hours("shut")
     if doors is not None and not one.stands_still:
         page.write(_doors(one, doors.here_h), indent=2, hang=2)
+    elif doors is None and not one.barred:
+        page.write("Close doors and drawers once it can be handled: it does not cling.", indent=2, hang=2)
     page.write(_dew(one), indent=2, hang=2)
     page.gap()
     page.write(_row("Hours after the last coat", "here", "on the label, 20 °C"), indent=2)
@@ -167,9 +169,14 @@ def _doors(one: InAir, hours: Range) -> str:
 def _dew(one: InAir) -> str:
     """Return how cold the piece may be."""
     return (
-        f"Dew falls on anything below {one.dew_c:.0f} °C: the piece itself must be at least "
-        f"{one.dew_c + DEW_MARGIN_K:.0f} °C warm (3 K above)."
+        f"Dew falls on anything below {_degrees(one.dew_c)}: the piece itself must be at least "
+        f"{_degrees(one.dew_c + DEW_MARGIN_K)} (3\u00a0K above)."
     )
+
+
+def _degrees(temp_c: float) -> str:
+    """Return a temperature in whole degrees, with a true minus sign."""
+    return f"{temp_c:.0f} °C".replace("-", "−")
 
 
 def _may(fit: list[InAir], found: tuple[InAir, ...]) -> str:

@@ -15,6 +15,7 @@ from refettle.cli.page import Page
 from refettle.cli.telling_text import tests_text
 from refettle.cli.terminal import Answer, bold_wanted, page_width
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.causes import near_signs
 from refettle.services.look_up import (
     KIND_WORDS,
     KnownThing,
@@ -110,4 +111,7 @@ def _instead(know: Knowledge, word: str) -> str:
     near = near_words(know, word)
     if near:
         return f"nearest are {', '.join(near)}"
+    seen = near_signs(know, word)
+    if seen:
+        return f"of what one sees, nearest are {', '.join(seen)}"
     return f"names of all are listed by {', '.join(words[1] for words in KIND_WORDS.values())}"

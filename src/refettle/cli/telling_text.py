@@ -74,9 +74,8 @@ def write_tests(page: Page, tests: Iterable[Telling], *, numbered: bool = False,
 def _errors(told: Telling) -> str:
     """Return how often a test errs, when its answer shows, and what is worth knowing of it."""
     facts = told.facts
-    parts = [
-        f"{facts.name[:1].upper()}{facts.name[1:]}: misses {_one_in(1.0 - facts.yes_if_true)}, cries wolf {_one_in(facts.yes_if_false)}"
-    ]
+    often = f"misses {_one_in(1.0 - facts.yes_if_true)}, cries wolf {_one_in(facts.yes_if_false)}"
+    parts = [f"{facts.name}: {often}"]
     if facts.wait_h >= 0.5:
         parts.append(f"answer after {wait_words(facts.wait_h)}")
     notes = [row.note for row in told.rows[:1] if row.note]

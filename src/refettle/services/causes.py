@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 from dataclasses import dataclass
+from difflib import get_close_matches
 from typing import Final
 
 from refettle.domain.piece import Piece
@@ -22,6 +23,7 @@ _ASKING: Final = frozenset(
 )  # fmt: skip
 _ENDINGS: Final = ("ings", "ing", "iness", "ness", "ed", "es", "s", "y", "e")
 _SHORTEST_STEM: Final = 3
+_NEAR: Final = 0.75
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -189,10 +191,13 @@ def faults_named(know: Knowledge, word: str) -> frozenset[str]:
     )
 
 
-def sign_words(know: Knowledge) -> tuple[str, ...]:
-    """Return every word that signs and names of faults are made of, for the nearest spelling."""
+def near_signs(know: Knowledge, word: str) -> tuple[str, ...]:
+    """Return words of signs and faults spelt nearly like those of a question, for a question that finds nothing."""
     said = (f"{know.name('fault', card.fault)} {' '.join(card.signs)}" for card in RULES)
-    return tuple(dict.fromkeys(word for text in said for word in _split(text) if word not in _ASKING))
+    known = list(dict.fromkeys(one for text in said for one in _split(text) if one not in _ASKING))
+    asked = [one for one in _split(word) if one not in _ASKING]
+    near = (hit for one in asked for hit in get_close_matches(one, known, n=2, cutoff=_NEAR))
+    return tuple(dict.fromkeys(near))
 
 
 def _split(text: str) -> list[str]:

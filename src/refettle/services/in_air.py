@@ -135,7 +135,8 @@ def class_in_air(know: Knowledge, cls: str, air: Air) -> InAir:
         here, clings = _shut_hours(know, cls, air)
         label, _ = _shut_hours(know, cls, STANDARD_AIR)
         wide = stage_spread("cured", air.temp_c, air.rh)
-        stages.append(StageHours(stage="shut", label_h=label, here_h=_spread(here, wide)))
+        if here > 0:
+            stages.append(StageHours(stage="shut", label_h=label, here_h=_spread(here, wide)))
     recoat = next((stage for stage in stages if stage.stage == "recoat_from"), None)
     slower = recoat.here_h.likely / recoat.label_h if recoat and recoat.label_h else 1.0
     return InAir(
