@@ -12,6 +12,8 @@ if TYPE_CHECKING:
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
+    from refettle.services.causes import KnownFault
+    from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
     from refettle.services.why import Explanation
 
@@ -130,15 +132,11 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
     from refettle.files.workshop_file import read_workshop  # noqa: PLC0415 - heavy
 
-    piece_text = _text_of(piece_file)
-    shop_text = USUAL_WORKSHOP if workshop_file is None else _text_of(workshop_file)
+    piece_text = _opened(piece_file)
+    shop_text = USUAL_WORKSHOP if workshop_file is None else _opened(workshop_file)
     know = load_knowledge()
-    unreadable = tuple(
-        _no_text(name or "")
-        for name, text in ((piece_file, piece_text), (workshop_file, shop_text))
-        if text is None
-    )
-    if piece_text is None or shop_text is None:
+    if not isinstance(piece_text, str) or not isinstance(shop_text, str):
+        unreadable = tuple(text for text in (piece_text, shop_text) if not isinstance(text, str))
         return Refused(findings=unreadable, knowledge_version=know.version)
     piece, said = read_piece(piece_text, piece_file, know)
     workshop, more = read_workshop(shop_text, workshop_file or "usual workshop", know)
@@ -150,34 +148,14 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more))
 
 
-def _text_of(path: str) -> str | None:
-    """Return the text of a file, None where it holds none; WrongCall where it cannot be opened."""
-    from pathlib import Path  # noqa: PLC0415 - a help page does without
+def _opened(path: str) -> "str | Finding":
+    """Return the text of a file, or the finding that it is none; WrongCall where it cannot be opened."""
+    from refettle.files.text_file import Unopened, text_of  # noqa: PLC0415 - a help page does without
 
-    try:
-        return Path(path).read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return None
-    except FileNotFoundError:
-        raise WrongCall(what=f'there is no file "{path}"', do="check its name and folder") from None
-    except IsADirectoryError:
-        raise WrongCall(what=f'"{path}" is a folder', do="name a file in it") from None
-    except (OSError, ValueError) as trouble:
-        why = getattr(trouble, "strerror", None) or str(trouble)
-        raise WrongCall(what=f'"{path}" cannot be opened', do=f"the system says: {why}") from None
-
-
-def _no_text(path: str) -> "Finding":
-    """Return the finding on a file whose bytes are no text."""
-    from refettle.domain.finding import Finding, Where  # noqa: PLC0415 - only after a slip
-
-    return Finding(
-        code="not-text",
-        level="error",
-        where=Where(file=path),
-        what="this is not text in UTF-8",
-        do="save it as plain text, UTF-8",
-    )
+    text = text_of(path)
+    if isinstance(text, Unopened):
+        raise WrongCall(what=text.what, do=text.do)
+    return text
 
 
 def plan(laid: Laid) -> "PiecePlan":
@@ -275,6 +253,13 @@ def why(laid: Laid, surface: str, not_this: str | None) -> "Explanation":
     return said
 
 
+def finishes(laid: Laid, surface: str) -> "Finishes":
+    """Return which finishes can be had on a surface, best first; `surface` as `surface_named` returns it."""
+    from refettle.services.finishes import finishes_for  # noqa: PLC0415 - heavy
+
+    return finishes_for(laid.piece, laid.workshop, laid.know, surface)
+
+
 def surface_named(piece: "Piece", word: str) -> str:
     """
     Return the surface that a word means.
@@ -334,6 +319,29 @@ def knowledge() -> "Knowledge":
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
 
     return load_knowledge()
+
+
+def causes(know: "Knowledge", word: str) -> "tuple[KnownFault, ...]":
+    """
+    Return the faults that a word means, or whose signs speak of it, with what leads to them.
+
+    Parameters
+    ----------
+    know
+        All facts.
+    word
+        A fault or what one sees, such as ``craters`` or ``white``.
+
+    Returns
+    -------
+    tuple of KnownFault
+        Empty where no fault is called so and no sign speaks of it.
+    """
+    from refettle.files.rule_cases import cases_of  # noqa: PLC0415 - heavy
+    from refettle.services.causes import cards_meant, faults_of  # noqa: PLC0415 - heavy
+
+    cards = cards_meant(know, word)
+    return faults_of(know, cards, cases_of(know, (card.id for card in cards)))
 
 
 def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Laid, ...] | Refused:

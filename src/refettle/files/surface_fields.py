@@ -39,6 +39,8 @@ DEPTHS: Final = {
     "black": 95,
 }  # fmt: skip
 
+_NO_BELIEF: Final = frozenset({"build", "rule"})
+"""What a test may speak for that no reading of an old finish hangs on."""
 TEST_ANSWERS: Final[dict[str, tuple[tuple[str, ...], tuple[str, ...]]]] = {
     "alcohol-drop": (("dissolves", "softens", "sticky"), ("holds", "nothing")),
     "thinner-drop": (("dissolves", "softens", "sticky"), ("holds", "nothing")),
@@ -204,6 +206,12 @@ def _read_tests(desk: Desk, tree: Tree, path: str) -> tuple[tuple[str, str], ...
         test = desk.known("test", entry.key, entry.line, path)
         answer = desk.text(entry.value, below)
         if test is None or answer is None:
+            continue
+        if all(mark.partition(":")[0] in _NO_BELIEF for mark in desk.knowledge.test(test).detects):
+            what = f"what {quoted(entry.key)} tells is not weighed by the plan"
+            desk.say(
+                "not-weighed", entry.line, below, what, 'write what it told you, e.g. "build: veneer"', "note"
+            )
             continue
         yes_words, no_words = TEST_ANSWERS.get(test, ((), ()))
         if plain(answer) in {"yes", *yes_words}:

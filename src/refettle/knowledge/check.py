@@ -231,7 +231,7 @@ def _words(place: Located, names: _Names) -> Iterator[Finding]:
 def _speaks(word: str, names: _Names) -> bool:
     """Return whether a test may speak for a word."""
     kind, _, name = word.partition(":")
-    return word in SPEAKS_FOR or kind == "family" or name in names.identities.get(kind, {})
+    return word in SPEAKS_FOR or kind in {"family", "rule"} or name in names.identities.get(kind, {})
 
 
 _ROW_CHECKS: Final[tuple[Callable[[Located, _Names], Iterator[Finding]], ...]] = (

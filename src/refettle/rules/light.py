@@ -56,7 +56,8 @@ CARDS = (
     Card(
         id="amber-over-light-paint", fault="yellowing", mechanism="light", levels=("coat",),
         effect=colour_is_wrong, layer="film", onset=("immediate", "months"),
-        signs=("white turns cream at once or within months",), sources=("common-practice",), judge=amber_over_light,
+        signs=("pale colours turn cream or yellow at once or within months",),
+        sources=("common-practice",), judge=amber_over_light,
     ),
     Card(
         id="film-yellows", fault="yellowing", mechanism="light", levels=("use",), effect=colour_is_wrong,

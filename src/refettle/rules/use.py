@@ -148,7 +148,8 @@ def coated_over_mould(sit: Situation) -> Cause | None:
 CARDS = (
     Card(
         id="marks-in-use", fault="water-heat-marks", mechanism="use", levels=("use",), effect=film_has_ring,
-        layer="film", onset=("days", "years"), signs=("white rings, heat marks, worn places",),
+        layer="film", onset=("days", "years"),
+        signs=("white rings or clouds where something wet or hot stood", "worn places"),
         sources=("common-practice",), judge=marks_on_film,
     ),
     Card(

@@ -11,6 +11,8 @@ _SHORT = {
     "bleach": "bleach", "scrape": "scrape", "repair": "mend", "tone": "tone", "condition": "condition",
     "sample": "sample",
 }  # fmt: skip
+_LAID_OUT_DAYS = 400
+"""Evenings are laid out up to this day [d]."""
 
 
 def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[str, ...]:
@@ -224,6 +226,11 @@ def _time(plan: PiecePlan) -> str:
     if not plan.days:
         return ""
     evenings = len(plan.days)
+    if plan.days[-1].day >= _LAID_OUT_DAYS:
+        return (
+            f"Hands-on {hours_words(plan.minutes)}: at these free hours more than {_LAID_OUT_DAYS} days; what comes "
+            "later is not laid out. Work on more or longer evenings, or do less."
+        )
     return (
         f"Hands-on {hours_words(plan.minutes)} over {evenings} evening{'s' if evenings > 1 else ''}; "
         f"safe to wrap on day {plan.wrap_day}, cured for use on day {plan.cured_day}{_late(plan)}."

@@ -36,6 +36,15 @@ _TESTS: Final = {
     "bleed-patch": "Paint a patch and leave it two days: does colour come through",
     "crater-patch": "Lay a patch of the clear coat: does it pull into craters",
     "fingernail": "Press a fingernail into a hidden spot: does it leave a dent",
+    "edge-grain": "Look at an end of a top or door: do the lines of the face run on into end grain",
+    "edge-layer": "Look at a chip, a keyhole or a back edge: is there a thin layer on top",
+    "figure-repeats": "Look along the face: does the figure repeat, or mirror itself at a seam",
+    "back-differs": "Turn it over: is the underside of another wood, or are its knots others than on top",
+    "grain-printed": "Run a nail across the grain: is it flat, without pores, however open it looks",
+    "haze-wipes-off": "Wipe the haze with mineral spirits: does it go for good",
+    "haze-comes-back": "Wet the haze with mineral spirits: does it go, and come back when dry",
+    "haze-clears-with-solvent": "Draw a trace of slow solvent over a hidden spot: does the haze clear",
+    "haze-clears-in-warm-air": "Give it a day of warm moving air: does the haze fade",
 }
 _REPAIRS: Final = {"oxalic-acid": "Bleach the ring with oxalic acid and rinse"}
 _WAITS: Final = {
