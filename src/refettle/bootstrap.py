@@ -260,7 +260,7 @@ def finishes(laid: Laid, surface: str) -> "Finishes":
     return finishes_for(laid.piece, laid.workshop, laid.know, surface)
 
 
-def surface_named(piece: "Piece", word: str) -> str:
+def surface_named(piece: "Piece", word: str, know: "Knowledge") -> str:
     """
     Return the surface that a word means.
 
@@ -271,6 +271,8 @@ def surface_named(piece: "Piece", word: str) -> str:
     word
         Its name, the name of its group as a plan prints it, its name without number (the first of its kind), or
         the name of a part with one surface; case does not matter.
+    know
+        Facts: they tell how surfaces are grouped once they are mended.
 
     Returns
     -------
@@ -282,11 +284,13 @@ def surface_named(piece: "Piece", word: str) -> str:
     WrongCall
         If there is none or more than one; says which there are.
     """
+    from refettle.planning.mended import as_mended  # noqa: PLC0415 - heavy
     from refettle.services.grouping import group_surfaces, plain_name  # noqa: PLC0415 - heavy
 
     wanted = word.strip().casefold()
     exact = [s.name for s in piece.surfaces if s.name.casefold() == wanted]
-    grouped = [g.members[0] for g in group_surfaces(piece.surfaces) if g.name.casefold() == wanted]
+    planned = as_mended(know, piece).surfaces
+    grouped = [g.members[0] for g in group_surfaces(planned) if g.name.casefold() == wanted]
     spoken = [
         s.name for s in piece.surfaces if plain_name(s.name).casefold() in {wanted, wanted.removesuffix("s")}
     ]

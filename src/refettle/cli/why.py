@@ -30,7 +30,7 @@ def run(wishes: Namespace) -> Answer:
     laid = bootstrap.lay_out(wishes.file, wishes.workshop)
     if isinstance(laid, bootstrap.Refused):
         return refusal(laid, as_json=wishes.json)
-    surface = bootstrap.surface_named(laid.piece, wishes.surface)
+    surface = bootstrap.surface_named(laid.piece, wishes.surface, laid.know)
     if wishes.finishes:
         return _finishes(laid, surface, wishes)
     with waiting(f"Asking why for {surface}"):

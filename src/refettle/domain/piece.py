@@ -215,6 +215,59 @@ class Own:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Wrong:
+    """
+    What is wrong with a part, or with the whole piece.
+
+    Attributes
+    ----------
+    part
+        Name of the part as the form has it; empty = the whole piece.
+    damage
+        Damage id.
+    count
+        How many: joints, holes, castors [1].
+    where
+        Place in the file.
+    """
+
+    part: str
+    damage: str
+    count: int = 1
+    where: Where = NOWHERE
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Fitting:
+    """
+    What the piece has and takes no finish.
+
+    Attributes
+    ----------
+    kind
+        Fitting id.
+    count
+        How many [1].
+    way
+        ``take off``, ``protect`` or ``leave``; empty = as usual for it.
+    old_spacing_mm, new_spacing_mm
+        Distance between the two holes of a pull, old and new [mm]; None = not said.
+    plate_mm
+        Length of a back plate that would cover the old holes [mm]; None = none.
+    where
+        Place in the file.
+    """
+
+    kind: str
+    count: int = 1
+    way: str = ""
+    old_spacing_mm: float | None = None
+    new_spacing_mm: float | None = None
+    plate_mm: float | None = None
+    where: Where = NOWHERE
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Piece:
     """
     The piece as described.
@@ -241,6 +294,10 @@ class Piece:
         Demands of the person: ``no stripping``, ``no bare wood``, ``no upkeep``, ``no spraying``.
     deadline_h
         Hours until it must be ready [h]; None = no date.
+    wrong
+        What is wrong with parts and with the whole.
+    fittings
+        Hardware, glass, stone, leather, seats.
     intend, done
         The person's own sequences.
     assumed
@@ -262,6 +319,8 @@ class Piece:
     invented: bool = False
     constraints: frozenset[str] = frozenset()
     deadline_h: float | None = None
+    wrong: tuple[Wrong, ...] = ()
+    fittings: tuple[Fitting, ...] = ()
     intend: tuple[Own, ...] = ()
     done: tuple[Own, ...] = ()
     assumed: tuple[Assumed, ...] = ()
@@ -323,6 +382,8 @@ class Workshop:
         Ways to coat: ``brush wipe pad roller aerosol``; ``spray`` where there is a gun.
     ventilation
         ``good``, ``poor`` or ``outdoors``.
+    clamps
+        Clamps there are [1].
     evenings_per_week, hours_per_evening
         Free time [1/week], [h].
     products
@@ -344,6 +405,7 @@ class Workshop:
     tools: frozenset[str] = frozenset()
     methods: frozenset[str] = frozenset({"brush", "wipe", "pad", "roller", "aerosol"})
     ventilation: str = "good"
+    clamps: int = 4
     evenings_per_week: float = 3.0
     hours_per_evening: float = 2.0
     products: tuple[Product, ...] = ()

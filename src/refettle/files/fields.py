@@ -32,6 +32,7 @@ KIND_WORDS = {
     "test": "test",
     "damage": "damage",
     "repair": "repair",
+    "fitting": "fitting",
 }
 _SHOWN = 12
 

@@ -18,6 +18,7 @@ from refettle.files.fields import Desk, known_list, nearest
 from refettle.files.own_steps import read_sequence
 from refettle.files.places import Place, is_exact, matching
 from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, check_sheen, read_surface_entry
+from refettle.files.wrong_entries import read_fittings, read_wrong
 from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain, read_tree
 from refettle.geometry.zones import usual_zones
 from refettle.knowledge.knowledge import Knowledge
@@ -27,7 +28,7 @@ CONSTRAINTS: Final = ("no stripping", "no bare wood", "no upkeep", "no spraying"
 
 PIECE_KEYS: Final = (
     "piece", "form", "era", "child", "paid", "sells", "constraints", "ready in", "invented", "notes",
-    "surfaces", "intend", "done",
+    "surfaces", "wrong", "fittings", "intend", "done",
 )  # fmt: skip
 
 
@@ -50,6 +51,7 @@ class _Draft:
     notes: tuple[str, ...] = ()
     general: Said = field(default_factory=Said)
     surfaces: Entry | None = None
+    later: dict[str, Entry] = field(default_factory=dict)
     sequences: dict[str, Entry] = field(default_factory=dict)
     assumed: list[Assumed] = field(default_factory=list)
 
@@ -153,6 +155,12 @@ def _surfaces(desk: Desk, draft: _Draft, entry: Entry) -> None:
     draft.surfaces = entry
 
 
+def _later(desk: Desk, draft: _Draft, entry: Entry) -> None:
+    """Keep an entry that is read once the parts are known."""
+    del desk
+    draft.later[plain(entry.key)] = entry
+
+
 def _sequence(desk: Desk, draft: _Draft, entry: Entry) -> None:
     del desk
     draft.sequences[plain(entry.key)] = entry
@@ -170,6 +178,8 @@ _READERS: Final[dict[str, Callable[[Desk, _Draft, Entry], None]]] = {
     "invented": _invented,
     "notes": _notes,
     "surfaces": _surfaces,
+    "wrong": _later,
+    "fittings": _later,
     "intend": _sequence,
     "done": _sequence,
 }
@@ -205,6 +215,9 @@ def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
     if not places:
         return None
     surfaces = _make_surfaces(desk, draft, places, own)
+    later = draft.later
+    wrong = read_wrong(desk, later["wrong"], places, draft.assumed) if "wrong" in later else ()
+    fittings = read_fittings(desk, later["fittings"]) if "fittings" in later else ()
     sequences = {key: _own(desk, draft, places, entry) for key, entry in draft.sequences.items()}
     if not draft.era_said:
         draft.assumed.append(Assumed(path="era", value="unknown", why="not said"))
@@ -224,6 +237,8 @@ def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
         invented=draft.invented,
         constraints=draft.constraints,
         deadline_h=draft.deadline_h,
+        wrong=wrong,
+        fittings=fittings,
         intend=sequences.get("intend", ()),
         done=sequences.get("done", ()),
         assumed=tuple(dict.fromkeys(draft.assumed)),

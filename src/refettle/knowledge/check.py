@@ -30,6 +30,9 @@ POINTS_TO: Final[Mapping[tuple[str, str], str]] = {
     ("remover", "leaves"): "contaminant",
     ("remover", "washed_by"): "cleaner",
     ("damage", "mend"): "repair",
+    ("repair", "operations"): "operation",
+    ("fitting", "before"): "operation",
+    ("fitting", "after"): "operation",
 }
 
 

@@ -258,6 +258,9 @@ class DamageFacts:
     shows_clear: float
     shows_opaque: float
     mend: str
+    of_part: bool
+    stage: str
+    give_up: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -271,7 +274,30 @@ class RepairFacts:
     wait_h: float
     price: float
     works: float
+    operations: tuple[str, ...]
     water_share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OperationFacts:
+    """What one operation at the bench takes, its name being what to do; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    h_each: float
+    wait_h: float
+    clamps: float
+    price: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FittingFacts:
+    """What is done with what takes no finish, before colour and after; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    before: tuple[str, ...]
+    after: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

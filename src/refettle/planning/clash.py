@@ -122,7 +122,7 @@ def _stuck(bench: Bench) -> str:
 
 _LOOKS = {
     "keep": "the old finish kept and renewed", "natural": "clear finish, the wood's own colour",
-    "stained": "stained and clear", "oiled": "bare and oiled", "waxed": "bare and waxed", "opaque": "painted",
+    "stained": "stained and clear", "oiled": "oiled", "waxed": "waxed", "opaque": "painted",
     "bare": "left bare", "odour-free": "free of smell", "limed": "limed: white in the pores, clear over it",
     "whitewashed": "whitewashed: thin white, grain seen", "bleached": "bleached pale and clear",
     "dyed": "dyed and clear", "distressed": "painted, worn through at the edges",

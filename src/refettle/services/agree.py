@@ -62,7 +62,7 @@ def agree_on_ground(tries: list[tuple[Case, Found]]) -> list[tuple[Case, Found]]
         look = case.menu.look
         if (
             found.steps
-            and look.base in {"natural", "stained"}
+            and look.base in {"natural", "stained", "waxed", "oiled"}
             and not case.bench.begin.worlds[0].states[0].bare
         ):
             looks.setdefault((look.kind, look.colour, look.depth, look.sheen), []).append(i)

@@ -8,6 +8,7 @@ from refettle.domain.plan import Route
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import look_words
+from refettle.planning.mended import as_mended
 from refettle.planning.reasons import make_route
 from refettle.services.cases import Case, relooked_case
 from refettle.services.grouping import group_surfaces
@@ -89,6 +90,7 @@ def finishes_for(piece: Piece, workshop: Workshop, know: Knowledge, surface: str
     -----
     One search a class, with that class wanted as body; for a clear look, waxing is asked too.
     """
+    piece = as_mended(know, piece)
     settled = settle(know, piece, workshop, group_surfaces(piece.surfaces))
     case, plan = next((case, found) for case, found in settled if surface in case.group.members)
     now = {step.what for step in plan.steps if step.is_coat}

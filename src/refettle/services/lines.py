@@ -166,8 +166,14 @@ def _plainness(text: str) -> int:
 
 
 def _mend(know: Knowledge, plan: PiecePlan) -> str:
-    """Say what is mended before colour."""
+    """Say what is mended before colour: jobs on parts first, then what the faces want."""
     rows: dict[str, float] = {}
+    holes = []
+    for job in plan.mending:
+        if job.name.startswith("holes: "):
+            holes.append(f"Holes: {job.what}: {_HOLES[len(job.steps) > 1]}")
+        elif job.stage != "after coats" and job.money.high + len(job.steps) > 1:
+            rows[job.name] = sum(step.minutes.likely for step in job.steps) / 60.0
     for group in plan.groups:
         if group.route is None:
             continue
@@ -181,9 +187,17 @@ def _mend(know: Knowledge, plan: PiecePlan) -> str:
                 )
                 rows[name] = rows.get(name, 0.0) + cost.minutes.likely / 60.0
     if not rows:
-        return ""
-    text = ", ".join(f"{name} ({hours:.1f} h)" for name, hours in rows.items())
-    return f"Mend first: {text}."
+        return " ".join(f"{text}." for text in holes)
+    shown = [f"{name} ({hours:.1f} h)" for name, hours in list(rows.items())[:_MOST_MENDED]]
+    more = len(rows) - len(shown)
+    tail = f" and {more} more" if more > 0 else ""
+    running = any("run and close" in job.name for job in plan.mending)
+    dry = " Keep paint off runners and drawer sides." if running else ""
+    return " ".join([f"Mend first: {', '.join(shown)}{tail}.{dry}", *(f"{text}." for text in holes)])
+
+
+_HOLES = {True: "fill and drill now, not after", False: "drill now, not after"}
+_MOST_MENDED = 4
 
 
 def _otherwise(plan: PiecePlan) -> str:

@@ -3,7 +3,7 @@
 from dataclasses import replace
 
 from refettle.domain.piece import Piece, Workshop
-from refettle.domain.piece_plan import GroupPlan
+from refettle.domain.piece_plan import GroupPlan, MendJob
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import BALANCED, Aim
 from refettle.planning.engine import Memory
@@ -13,6 +13,7 @@ from refettle.services.agree import agree_on_body, agree_on_ground
 from refettle.services.cases import Case, first_try, share_of
 from refettle.services.days import around, lay_days
 from refettle.services.grouping import Group
+from refettle.services.mending import jobs_of
 
 _LATE_DAY = 5.0
 """What a day past the date costs, as so many days of waiting [1]; judgement, see docs/why/cost.md."""
@@ -50,16 +51,19 @@ def settle(know: Knowledge, piece: Piece, workshop: Workshop, groups: tuple[Grou
     if piece.deadline_h is None:
         return agreed
     asked = days_asked(piece.deadline_h)
-    if _ready_day(know, workshop, agreed) <= asked:
+    mending = jobs_of(know, piece, workshop)
+    if _ready_day(know, workshop, agreed, mending) <= asked:
         return agreed
     hasty = agree_on_body(agree_on_ground([_in_haste(case, found) for case, found in tries]))
     hasty = [(case, weighed(case, found)) for case, found in hasty]
-    return min((agreed, hasty), key=lambda way: _cost_with_lateness(know, workshop, way, asked))
+    return min((agreed, hasty), key=lambda way: _cost_with_lateness(know, workshop, way, mending, asked))
 
 
-def _cost_with_lateness(know: Knowledge, workshop: Workshop, way: Tried, asked: float) -> float:
+def _cost_with_lateness(
+    know: Knowledge, workshop: Workshop, way: Tried, mending: tuple[MendJob, ...], asked: float
+) -> float:
     """Return what a way costs, days past the date included [money]."""
-    late = max(0.0, _ready_day(know, workshop, way) - asked)
+    late = max(0.0, _ready_day(know, workshop, way, mending) - asked)
     return sum(found.cost for _, found in way if found.steps) + late * _LATE_DAY * workshop.day_worth
 
 
@@ -86,10 +90,10 @@ def _in_haste(case: Case, found: Found) -> tuple[Case, Found]:
     return (hasty, fast) if fast.steps else (case, found)
 
 
-def _ready_day(know: Knowledge, workshop: Workshop, agreed: Tried) -> int:
+def _ready_day(know: Knowledge, workshop: Workshop, agreed: Tried, mending: tuple[MendJob, ...]) -> int:
     """Return the day on which the last group is safe to wrap."""
     plans = tuple(_bare_plan(case, found) for case, found in agreed)
-    _, ready, _ = lay_days(know, workshop, plans, *around(know, plans))
+    _, ready, _ = lay_days(know, workshop, plans, *around(know, plans), mending)
     return ready
 
 

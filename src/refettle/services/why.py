@@ -8,6 +8,7 @@ from refettle.domain.step import VERBS
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
+from refettle.planning.mended import as_mended
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
 from refettle.services.cases import Case, relooked_case
@@ -87,6 +88,7 @@ def explain(
     target = next((s for s in piece.surfaces if s.name == surface), None)
     if target is None:
         raise KeyError(surface)
+    piece = as_mended(know, piece)
     groups = group_surfaces(piece.surfaces)
     settled = settle(know, piece, workshop, groups)
     case, found = next((case, found) for case, found in settled if surface in case.group.members)
