@@ -140,7 +140,7 @@ def test_below_its_lowest_temperature_a_waterborne_coat_stands_still(
 def test_damper_and_colder_air_never_lets_doors_close_sooner() -> None:
     hours = []
     for temp, rh in ((23.0, 0.5), (18.0, 0.6), (14.0, 0.7), (11.0, 0.8)):
-        shut = class_in_air(KNOW, "alkyd-enamel", Air(temp_c=temp, rh=rh)).hours("shut")
+        shut = class_in_air(KNOW, "latex-paint", Air(temp_c=temp, rh=rh)).hours("shut")
         assert shut is not None
         hours.append(shut.here_h.likely)
     assert hours == sorted(hours)
