@@ -50,7 +50,9 @@ def class_text(know: Knowledge, one: InAir, page: Page) -> str:
     if doors is not None and not one.stands_still:
         page.write(_doors(one, doors.here_h), indent=2, hang=2)
     elif doors is None and not one.barred:
-        page.write("Close doors and drawers once it can be handled: it does not cling.", indent=2, hang=2)
+        page.write(
+            "Close doors and drawers once it can be handled (below): it hardly clings.", indent=2, hang=2
+        )
     page.write(_dew(one), indent=2, hang=2)
     page.gap()
     page.write(_row("Hours after the last coat", "here", "on the label, 20 °C"), indent=2)

@@ -207,7 +207,8 @@ def _read_tests(desk: Desk, tree: Tree, path: str) -> tuple[tuple[str, str], ...
         answer = desk.text(entry.value, below)
         if test is None or answer is None:
             continue
-        if all(mark.partition(":")[0] in _NO_BELIEF for mark in desk.knowledge.test(test).detects):
+        detects = desk.knowledge.test(test).detects
+        if detects and all(mark.partition(":")[0] in _NO_BELIEF for mark in detects):
             what = f"what {quoted(entry.key)} tells is not weighed by the plan"
             desk.say(
                 "not-weighed", entry.line, below, what, 'write what it told you, e.g. "build: veneer"', "note"

@@ -4,7 +4,8 @@ from collections.abc import Iterator
 from typing import Final
 
 from refettle.domain.finding import Where
-from refettle.domain.piece import Assumed, Fitting, Wrong
+from refettle.domain.piece import Assumed
+from refettle.domain.wrong import Fitting, Wrong
 from refettle.files.amounts import count, length_mm, quoted
 from refettle.files.fields import Desk, known_list, nearest
 from refettle.files.places import Place, matching
@@ -19,7 +20,7 @@ _COUNTED: Final = frozenset(
 
 
 def read_wrong(
-    desk: Desk, entry: Entry, places: tuple[Place, ...], assumed: list[Assumed]
+    desk: Desk, entry: Entry | None, places: tuple[Place, ...], assumed: list[Assumed]
 ) -> tuple[Wrong, ...]:
     """
     Return what is wrong with parts and with the whole.
@@ -29,7 +30,8 @@ def read_wrong(
     desk
         Desk of the file.
     entry
-        Entry ``wrong``: part → damage, list of damages, or damage → count; or a list for the whole piece.
+        Entry ``wrong``, None where there is none: part → damage, list of damages, or damage → count; a list alone
+        speaks of the whole piece.
     places
         Surfaces of the form, whose parts may be named.
     assumed
@@ -40,6 +42,8 @@ def read_wrong(
     tuple of Wrong
         In the order of the file.
     """
+    if entry is None:
+        return ()
     if not isinstance(entry.value, Mapping):
         return tuple(_damages(desk, entry.value, "", "wrong", assumed))
     found: list[Wrong] = []
@@ -92,7 +96,7 @@ def _damages(desk: Desk, tree: Tree, part: str, path: str, assumed: list[Assumed
         yield Wrong(part=part, damage=damage, where=desk.where(item.line, path))
 
 
-def read_fittings(desk: Desk, entry: Entry) -> tuple[Fitting, ...]:
+def read_fittings(desk: Desk, entry: Entry | None) -> tuple[Fitting, ...]:
     """
     Return what the piece has and takes no finish.
 
@@ -101,7 +105,7 @@ def read_fittings(desk: Desk, entry: Entry) -> tuple[Fitting, ...]:
     desk
         Desk of the file.
     entry
-        Entry ``fittings``: a list of words, or word → count, way, or entries of `FITTING_KEYS`.
+        Entry ``fittings``, None where there is none: a list of words, or word → count, way, or entries of `FITTING_KEYS`.
 
     Returns
     -------
@@ -109,6 +113,8 @@ def read_fittings(desk: Desk, entry: Entry) -> tuple[Fitting, ...]:
         In the order of the file.
     """
     found: list[Fitting] = []
+    if entry is None:
+        return ()
     for item in desk.items(entry.value):
         if not isinstance(item, Mapping):
             kind = desk.word(item, "fittings", "fitting")

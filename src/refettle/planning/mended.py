@@ -3,7 +3,8 @@
 from dataclasses import replace
 from typing import Final
 
-from refettle.domain.piece import Piece, Surface, Wrong
+from refettle.domain.piece import Piece, Surface
+from refettle.domain.wrong import Wrong
 from refettle.knowledge.knowledge import Knowledge
 
 _FILLED: Final = 60
@@ -57,8 +58,8 @@ def as_mended(know: Knowledge, piece: Piece) -> Piece:
     Returns
     -------
     Piece
-        With its structural damage under `wrong` alone; patches and filler stay as a cause that colour meets, and of a smell what
-        washing and airing leave inside. What the person has done already needs no mending twice.
+        With its structural damage under `wrong` alone; patches and filler stay as a cause that colour meets, and of
+        a smell what washing and airing leave inside.
     """
     smells = {_SMELLS[w.damage] for w in piece.wrong if w.damage in _SMELLS} & set(know.ids("latent"))
     surfaces = tuple(_mended(know, surface, smells) for surface in piece.surfaces)

@@ -22,6 +22,7 @@ _ASKING: Final = frozenset(
      "what", "when", "where", "why"}
 )  # fmt: skip
 _ENDINGS: Final = ("ings", "ing", "iness", "ness", "ed", "es", "s", "y", "e")
+_NOT: Final = "un"
 _SHORTEST_STEM: Final = 3
 _NEAR: Final = 0.75
 
@@ -211,7 +212,9 @@ def _stems(text: str) -> set[str]:
 
 
 def _stem(word: str) -> str:
-    """Return a word without its ending: ``peel`` for peels, peeling and peeled."""
+    """Return a word without its ending: ``peel`` for peels, peeling and peeled; even for uneven: one asks for either."""
+    if word.startswith(_NOT) and len(word) - len(_NOT) > _SHORTEST_STEM:
+        word = word.removeprefix(_NOT)
     for ending in _ENDINGS:
         if word.endswith(ending) and len(word) - len(ending) >= _SHORTEST_STEM:
             return word.removesuffix(ending)

@@ -112,6 +112,9 @@ def lay_days(
     queues = [*(_job_queue(job) for job in mending if job.stage != "after coats")]
     queues.extend(_queue(p) for p in plans if p.route is not None)
     after = (*_last_jobs(mending), *after)
+    if any(q.stage == "first" for q in queues) and before:
+        queues.insert(0, _around_queue(before))
+        before = ()
     week = session_days(workshop.evenings_per_week)
     days: list[Day] = []
     day = 0
@@ -203,6 +206,15 @@ def _queue(plan: GroupPlan) -> _Queue:
     )
 
 
+def _around_queue(before: tuple[DayTask, ...]) -> _Queue:
+    """Return the work before all else as a queue, where something comes before even that."""
+    tasks = tuple(
+        _Task(step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text)
+        for task in before
+    )
+    return _Queue(WHOLE, tasks, 0.0, left=tasks[0].minutes, stage="around")
+
+
 def _job_queue(job: MendJob) -> _Queue:
     """Return the operations of a job."""
     tasks = tuple(
@@ -265,7 +277,8 @@ def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening) -> None:
 
 def _ready_h(queue: _Queue, queues: list[_Queue]) -> float:
     """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
-    gates = [q.over_h for q in queues if q is not queue and q.stage == "first" and queue.stage != "first"]
+    gates = [q.over_h for q in queues if q.stage == "first" and queue.stage != "first"]
+    gates += [q.over_h for q in queues if q.stage == "around" and not queue.stage]
     if queue.tasks[queue.next].step.is_coat:
         gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
     return max([queue.free_h, *gates])

@@ -24,12 +24,15 @@ KIND_WORDS: Final = {
     "repair": ("repair", "repairs"),
     "fault": ("fault", "faults"),
     "labour": ("kind of work", "kinds of work"),
+    "operation": ("operation of mending", "operations of mending"),
+    "fitting": ("fitting", "fittings"),
 }
 """Kinds of thing, in the order they are listed, with the words for one and for many."""
 _OTHER_WORDS: Final = {
     "film": ("class", "classes", "finishes"),
     "latent": ("causes",),
     "labour": ("work",),
+    "operation": ("operation", "operations", "mending"),
     "test": (
         "spot test",
         "spot tests",
