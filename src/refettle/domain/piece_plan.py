@@ -245,6 +245,35 @@ class Worth:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Choice:
+    """
+    How the routes of the groups were chosen together.
+
+    Attributes
+    ----------
+    ways
+        Choices there were: sequences of one group times those of the next [1].
+    cost
+        What the routes cost together: set-up once per kind of work and material, materials bought whole [money].
+    gap
+        Share [1] by which any choice of offered sequences may at most cost less.
+    splits
+        Further answers where parts of one look could not agree [1].
+    proved
+        Whether none of the ways costs less in the sum that was minimised.
+    hurried
+        Whether days weighed more in that sum, for a date.
+    """
+
+    ways: int
+    cost: float
+    gap: float
+    splits: int
+    proved: bool
+    hurried: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PiecePlan:
     """
     The plan.
@@ -279,6 +308,8 @@ class PiecePlan:
         Checksum of the facts used.
     mending
         Mending of parts and of the whole, in working order.
+    choice
+        How the routes were chosen together; None where nothing had to be chosen.
     """
 
     piece: str
@@ -301,6 +332,7 @@ class PiecePlan:
     worth: Worth
     knowledge_version: str
     mending: tuple[MendJob, ...] = ()
+    choice: Choice | None = None
 
     @property
     def surfaces(self) -> tuple[str, ...]:

@@ -92,9 +92,11 @@ def _sums(know: Knowledge, piece: Piece, plan: PiecePlan) -> Iterator[Finding]:
         )
     setups: dict[tuple[str, str], float] = {}
     routes = [g.route for g in plan.groups if g.route is not None]
-    for step in (cost.step for route in routes for cost in route.steps):
-        key = (step.verb, step.what)
-        setups[key] = max(setups.get(key, 0.0), 60.0 * setup_h(know, step))
+    for route in routes:
+        own: dict[tuple[str, str], float] = {}
+        for step in (cost.step for cost in route.steps):
+            own[step.verb, step.what] = own.get((step.verb, step.what), 0.0) + 60.0 * setup_h(know, step)
+        setups = {key: max(setups.get(key, 0.0), own.get(key, 0.0)) for key in setups.keys() | own.keys()}
     shared = sum(setups.values())
     whole = sum(task.minutes for day in plan.days for task in day.tasks if not task.number)
     likely = sum(route.minutes.likely for route in routes) + shared + whole

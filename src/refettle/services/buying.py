@@ -10,7 +10,8 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import price_per_litre
 
 _TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
-_DEAD_L = 0.05
+DEAD_L = 0.05
+"""What stays in brush and can, per material [L]; coatings notes §1.1, common practice."""
 _MOST_TINS = 3
 _FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
 _BLEACHES = {"oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "two-part": "two-part bleach"}
@@ -61,7 +62,7 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
 
 def _with_dead(amount: Range) -> Range:
     """Return what is used with what stays in brush and can added [L]."""
-    return Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
+    return Range(low=amount.low + DEAD_L, likely=amount.likely + DEAD_L, high=amount.high + DEAD_L)
 
 
 def _kind(know: Knowledge, step: Step) -> tuple[str, str]:
@@ -134,10 +135,13 @@ def tins_to_buy(workshop: Workshop, cls: str, need: Range) -> tuple[float, ...]:
         Contents [L], largest first; none where the shelf is enough.
     """
     short = 0.5 * (need.likely + need.high) - on_shelf(workshop, cls)
-    if short <= 0:
-        return ()
+    return tins_for(workshop, cls, short) if short > 0 else ()
+
+
+def tins_for(workshop: Workshop, cls: str, short_l: float) -> tuple[float, ...]:
+    """Return the tins of a film class that hold what is short [L], above 0; contents [L], largest first."""
     sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
-    return tuple(sorted(_tins(sizes, short), reverse=True))
+    return tuple(sorted(_tins(sizes, short_l), reverse=True))
 
 
 def on_shelf(workshop: Workshop, cls: str) -> float:

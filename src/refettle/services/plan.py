@@ -15,16 +15,16 @@ from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
 from refettle.planning.start import answer_chance
 from refettle.services.buying import ZERO, to_buy
-from refettle.services.cases import Case, relooked_case
+from refettle.services.cases import ASIDE, Case, relooked_case
 from refettle.services.cautions import LEAD_TOLD, cautions_of
 from refettle.services.days import around, around_minutes, lay_days
 from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
-from refettle.services.settled import days_asked, settle, weighed
+from refettle.services.pools import weighed
+from refettle.services.settled import days_asked, settle
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
-_ASIDE = 100
 _IN_DAYS_H = 48.0
 _LIKELY = 0.6
 _SHOWS = 0.3
@@ -155,7 +155,7 @@ def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
     kept = []
     seen = {found.steps}
     for aim in AIMS[1:]:
-        other = case.search(aim, most=_ASIDE)
+        other = case.search(aim, most=ASIDE)
         if not other.steps or other.steps in seen:
             continue
         made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)
@@ -207,7 +207,8 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
         Never raises for a piece that was read: an impossible look is an answer.
     """
     groups = group_surfaces(piece.surfaces)
-    agreed = settle(know, piece, workshop, groups)
+    settled = settle(know, piece, workshop, groups)
+    agreed = settled.tries
     plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
     before, after = around(know, plans)
     days, wrap_day, cured_day = lay_days(know, workshop, plans, before, after)
@@ -228,7 +229,7 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
             *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
-        knowledge_version=know.version,
+        knowledge_version=know.version, choice=settled.choice if settled.choice.ways > 0 else None,
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
 
