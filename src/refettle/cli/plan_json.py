@@ -12,7 +12,7 @@ from refettle.cli.json_parts import (
     step_json,
     written,
 )
-from refettle.domain.piece_plan import Day, GroupPlan, PiecePlan, Purchase, Worth
+from refettle.domain.piece_plan import Choice, Day, GroupPlan, PiecePlan, Purchase, Worth
 from refettle.domain.plan import Impossible, Range, Route, StepCost, TestAdvice
 from refettle.knowledge.knowledge import Knowledge
 
@@ -52,6 +52,7 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "money": range_json(plan.money),
         "minutes": range_json(plan.minutes),
         "days": [_day(day) for day in plan.days],
+        "choice": None if plan.choice is None else _choice(plan.choice),
         "wrap_day": plan.wrap_day,
         "cured_day": plan.cured_day,
         "cautions": [
@@ -158,6 +159,18 @@ def _purchase(item: Purchase) -> Document:
         "buy": item.buy,
         "money": range_json(item.money),
         "because": list(item.because),
+    }
+
+
+def _choice(choice: Choice) -> Document:
+    """Return how the routes were chosen together."""
+    return {
+        "ways": choice.ways,
+        "cost": rounded(choice.cost),
+        "gap": rounded(choice.gap),
+        "splits": choice.splits,
+        "proved": choice.proved,
+        "hurried": choice.hurried,
     }
 
 

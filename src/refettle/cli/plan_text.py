@@ -7,7 +7,7 @@ from refettle.cli.page import Page
 from refettle.cli.words import count_words, litres_words, minutes_words, money_words, rate_words
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed
-from refettle.domain.piece_plan import Caution, Day, DayTask, GroupPlan, PiecePlan, Purchase
+from refettle.domain.piece_plan import Caution, Choice, Day, DayTask, GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 
@@ -16,6 +16,8 @@ FEW: Final = 12
 _AMOUNTS: Final = 24
 _DAY: Final = 10
 _WORTH_TELLING: Final = 0.1
+_COUNTED: Final = 1_000_000
+_GAP_TOLD: Final = 0.005
 
 
 def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, everything: bool) -> str:
@@ -163,6 +165,7 @@ def _amounts(page: Page, plan: PiecePlan) -> None:
     evenings = count_words(len(plan.days), "evening")
     rows = [
         ("Material to buy", money_words(plan.money, plan.currency)),
+        *_chosen(plan.choice),
         ("Hands-on", f"{minutes_words(plan.minutes)}, set-up included, over {evenings}"),
     ]
     if plan.days:
@@ -178,6 +181,16 @@ def _amounts(page: Page, plan: PiecePlan) -> None:
     page.heading("Money and hours")
     for name, value in rows:
         page.marked(name, value, indent=2, column=_AMOUNTS)
+
+
+def _chosen(choice: Choice | None) -> list[tuple[str, str]]:
+    """Return the line on how the routes were chosen together; none where there was nothing to choose."""
+    if choice is None or choice.ways < 2:
+        return []
+    count = f"{choice.ways:,}".replace(",", " ") if choice.ways < _COUNTED else "over a million"
+    best = "none of them costs less" if choice.proved else "the best that was found in time"
+    gap = f"; nothing offered can be over {choice.gap:.0%} cheaper" if choice.gap >= _GAP_TOLD else ""
+    return [("Chosen together from", f"{count} combinations: {best}{gap}")]
 
 
 def _assumed(page: Page, assumed: tuple[Assumed, ...], *, everything: bool) -> None:

@@ -14,7 +14,7 @@ from refettle.services.grouping import Group
 
 _FREE_LOOKS = ("keep", "natural", "opaque")
 _LEAST_SETUP = 0.12
-ASIDE = 100
+ASIDE = 300
 """States expanded in a search whose answer is only one of several to choose from [1]."""
 
 

@@ -154,14 +154,30 @@ def _at_least(case: Case, own: Found, part: float) -> tuple[list[Tried], float]:
     more than is paid once, and litres at their price are never more than the tins that hold them.
     """
     bench = case.bench
-    shelf = {p.cls for p in bench.workshop.products if on_shelf(bench.workshop, p.cls) > 0}
-    if own.exact and not shelf and bench.setup_share <= part:
-        return [], own.bound
-    prices = {**dict(bench.workshop.prices), **dict.fromkeys(sorted(shelf), 0.0)}
+    made: list[Tried] = []
+    bound = own.bound
+    if not own.exact or bench.setup_share > part:
+        tried, bound = _with_prices(case, own, part, frozenset())
+        made.extend(tried)
+    shelf = frozenset(p.cls for p in bench.workshop.products if on_shelf(bench.workshop, p.cls) > 0)
+    if shelf:
+        tried, bound = _with_prices(case, own, part, shelf)
+        made.extend(tried)
+    return made, bound
+
+
+def _with_prices(case: Case, own: Found, part: float, free: frozenset[str]) -> tuple[list[Tried], float]:
+    """Return what is found with a part of set-up and some classes for nothing, and the bound of that search."""
+    bench = case.bench
+    prices = {**dict(bench.workshop.prices), **dict.fromkeys(sorted(free), 0.0)}
     shop = replace(bench.workshop, prices=tuple(sorted(prices.items())))
-    free = Bench(bench.know, shop, bench.surface, bench.begin, part, bench.engines, bench.memory)
     menu = replace(case.menu, workshop=shop)
-    found = Search(free, menu, case.weights).run(ASIDE)
+
+    def run() -> Found:
+        least = Bench(bench.know, shop, bench.surface, bench.begin, part, bench.engines, bench.memory)
+        return Search(least, menu, case.weights).run(ASIDE)
+
+    found = bench.kept(menu, f"found, at the least, {part}", run)
     if not found.steps:
         return [], found.bound
     cost = Search(bench, case.menu, case.weights).cost_of(found.steps)
