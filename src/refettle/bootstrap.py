@@ -145,9 +145,11 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     if piece is None or workshop is None:
         return Refused(findings=(*said, *more), knowledge_version=know.version)
     from refettle.services.binding import bind_products  # noqa: PLC0415 - only once there is a workshop
+    from refettle.services.shelf import sort_shelf  # noqa: PLC0415 - only once there is a workshop
 
     know, workshop = bind_products(know, workshop)
-    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more))
+    workshop, shelf = sort_shelf(know, workshop)
+    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf))
 
 
 def _text_of(path: str) -> str | None:

@@ -23,6 +23,7 @@ CLASSES = {
     "repair": facts.RepairFacts,
     "fault": facts.FaultFacts,
     "labour": facts.LabourFacts,
+    "supply": facts.SupplyFacts,
 }
 
 

@@ -6,6 +6,8 @@ from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed, Look
 from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
 
+_NONE = Range(low=0.0, likely=0.0, high=0.0)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GroupPlan:
@@ -68,31 +70,50 @@ class Purchase:
     Attributes
     ----------
     cls
-        Class id; cleaner or remover id for those.
+        Class id; cleaner, remover or supply id for those, an abrasive's with its grit.
     kind
-        ``film``, ``cleaner``, ``remover``, ``abrasive``.
+        ``film``, ``remover``, ``cleaner``, ``bleach``, ``repair``, ``abrasive``, ``gear``.
     name
         What to ask for.
     need_l
         Litres needed [L]; zeros where it is not sold by the litre.
     have_l
-        On the shelf [L].
+        On the shelf, fit for use [L].
     buy
         What to buy, in words; empty when the shelf is enough.
     money
         What that costs [money].
     because
         Fact rows behind it.
+    bought_l
+        Litres bought [L].
+    need_count, have_count, bought_count
+        Pieces needed, there and bought [1], of what is sold by the piece.
     """
 
     cls: str
     kind: str
     name: str
-    need_l: Range
-    have_l: float
+    need_l: Range = _NONE
+    have_l: float = 0.0
     buy: str
     money: Range
     because: tuple[str, ...] = ()
+    bought_l: float = 0.0
+    need_count: Range = _NONE
+    have_count: float = 0.0
+    bought_count: float = 0.0
+
+    @property
+    def left(self) -> Range:
+        """Return what is left over, shelf and purchase together [L] or [1], whichever it is sold by."""
+        there = self.have_l + self.bought_l + self.have_count + self.bought_count
+        need = self.need_l + self.need_count
+        return Range(
+            low=max(0.0, there - need.high),
+            likely=max(0.0, there - need.likely),
+            high=max(0.0, there - need.low),
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -310,6 +331,8 @@ class PiecePlan:
         Mending of parts and of the whole, in working order.
     choice
         How the routes were chosen together; None where nothing had to be chosen.
+    gear
+        Brushes, cloths and protection that the steps ask for; apart from `money`, as most of it serves many pieces.
     """
 
     piece: str
@@ -333,6 +356,7 @@ class PiecePlan:
     knowledge_version: str
     mending: tuple[MendJob, ...] = ()
     choice: Choice | None = None
+    gear: tuple[Purchase, ...] = ()
 
     @property
     def surfaces(self) -> tuple[str, ...]:

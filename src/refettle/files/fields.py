@@ -30,6 +30,7 @@ KIND_WORDS = {
     "test": "test",
     "damage": "damage",
     "repair": "repair",
+    "supply": "supply",
 }
 _SHOWN = 12
 

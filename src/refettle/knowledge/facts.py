@@ -92,6 +92,8 @@ class FilmFacts:
     price_l: float
     mendable: float
     smooths_h_m2: float
+    keeps_months: float
+    keeps_opened_months: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -191,6 +193,9 @@ class CleanerFacts:
     dry_h: float
     price_m2: float
     darkens_tannin: float
+    l_m2: float
+    tin_l: float
+    bought_as: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -214,6 +219,8 @@ class RemoverFacts:
     not_for_lead: bool
     restricted: bool
     voc_g_l: float
+    l_m2: float
+    tin_l: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -295,3 +302,16 @@ class LabourFacts:
     frame_m2_h: float
     carved_m2_h: float
     setup_h: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SupplyFacts:
+    """What is bought by the piece or pack and how far it goes; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    pack: float
+    price: float
+    serves_m2: float
+    clogged_m2: float
+    lasts: bool

@@ -19,7 +19,8 @@ class Knowledge:
     ----------
     version
         Checksum of the tables it was read from.
-    films, woods, builds, contaminants, latents, cleaners, removers, tools, tests, damages, repairs, faults, labours
+    films, woods, builds, contaminants, latents, cleaners, removers, tools, tests, damages, repairs, faults, labours,
+    supplies
         Facts by id, one mapping a kind.
     identities
         Kind → id → identity.
@@ -49,6 +50,7 @@ class Knowledge:
     repairs: Mapping[str, facts.RepairFacts]
     faults: Mapping[str, facts.FaultFacts]
     labours: Mapping[str, facts.LabourFacts]
+    supplies: Mapping[str, facts.SupplyFacts]
     identities: Mapping[str, Mapping[str, Identity]]
     properties: Mapping[str, Mapping[str, Property]]
     sources: Mapping[str, SourceRow]
@@ -105,6 +107,7 @@ class Knowledge:
             repairs=resolve.resolve_kind("repair", facts.RepairFacts, *tables),
             faults=resolve.resolve_kind("fault", facts.FaultFacts, *tables),
             labours=resolve.resolve_kind("labour", facts.LabourFacts, *tables),
+            supplies=resolve.resolve_kind("supply", facts.SupplyFacts, *tables),
             identities=by_kind,
             properties=props,
             sources=keyed,
@@ -164,6 +167,10 @@ class Knowledge:
     def labour(self, id_: str) -> facts.LabourFacts:
         """Return the rates of an operation."""
         return self.labours[id_]
+
+    def supply(self, id_: str) -> facts.SupplyFacts:
+        """Return the facts of something bought by the piece."""
+        return self.supplies[id_]
 
     def has(self, kind: str, id_: str) -> bool:
         """Return whether there is such an id of that kind."""

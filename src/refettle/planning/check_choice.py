@@ -4,16 +4,15 @@ from collections.abc import Iterator
 
 from refettle.domain.finding import Finding, Where
 from refettle.domain.piece import Piece, Workshop
-from refettle.domain.piece_plan import GroupPlan, PiecePlan
+from refettle.domain.piece_plan import GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Route
+from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_sums import setup_h
 from refettle.planning.start import start
 
 _LEAST_SETUP = 0.12
 _NEAR = 0.02
-_WHOLE = frozenset({"film"})
-"""Kinds that are bought whole, so that a step's own share of them is not counted."""
 _BODY = ("paint", "topcoat")
 
 
@@ -43,7 +42,7 @@ def choice(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) -
 def _cost(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) -> float:
     """Return what the routes of a plan cost together [money]: work and risk, set-ups once, what is bought whole."""
     whole = sum(s.area_m2 for s in piece.surfaces) or 1.0
-    cost = sum(item.money.likely for item in plan.buy if item.kind in _WHOLE)
+    cost = sum(item.money.likely for item in plan.buy if _whole(item))
     longest: dict[tuple[str, str], float] = {}
     for group in plan.groups:
         if group.route is None:
@@ -51,10 +50,26 @@ def _cost(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) ->
         share = max(_LEAST_SETUP, group.area_m2 / whole)
         hours = _setups(know, group.route)
         cost += group.route.cost - share * workshop.hour_worth * sum(hours.values())
-        cost -= sum(c.money.likely for c in group.route.steps if c.step.is_coat)
+        cost -= sum(c.money.likely for c in group.route.steps if _sold_whole(know, c.step))
         for key, own in hours.items():
             longest[key] = max(own, longest.get(key, 0.0))
     return cost + workshop.hour_worth * sum(longest.values())
+
+
+def _whole(item: Purchase) -> bool:
+    """Return whether something on the list is bought by the tin or piece."""
+    return item.need_l.high > 0 or item.need_count.high > 0
+
+
+def _sold_whole(know: Knowledge, step: Step) -> bool:
+    """Return whether what a step uses is bought by the tin or piece, so that the list has its price."""
+    if step.verb in {"clean", "rinse", "neutralise"} and know.has("cleaner", step.what):
+        return know.cleaner(step.what).l_m2 > 0
+    if step.verb == "strip" and know.has("remover", step.what):
+        return know.remover(step.what).l_m2 > 0
+    abrades = step.verb in {"sand", "scuff", "rub_out"}
+    padded = step.method in {"synthetic-pad", "steel-wool"} or "steel wool" in step.how
+    return step.is_coat or (abrades and (step.grit > 0 or padded))
 
 
 def _setups(know: Knowledge, route: Route) -> dict[tuple[str, str], float]:

@@ -137,12 +137,17 @@ def _bought(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) 
         if any(amount < own - 1e-9 for amount, own in zip(said, least, strict=True)):
             what = f"the list says {item.need_l.likely:.2f} L of {name}, the coats take {least[1]:.2f} L"
             yield finding(piece, "runs-short", path, what, "add up the litres again")
-        yield from _covered(piece, workshop, name, item)
     for cls in films.keys() - need.keys():
         what = f"no step uses {know.name('film', cls)}"
         yield finding(piece, "bought-for-nothing", f"buy/{cls}", what, "take it off the list")
     known = known_reason(know)
     for item in plan.buy:
+        if item.need_l.high > 0:
+            yield from _covered(piece, workshop, item.name, item)
+        if item.have_count + item.bought_count < item.need_count.likely - 1e-9:
+            there = f"{item.have_count:g} there and {item.bought_count:g} bought"
+            what = f"{item.name}: {there} do not make the {item.need_count.likely:.1f} needed"
+            yield finding(piece, "runs-short", f"buy/{item.cls}", what, "buy more")
         if not item.because or unknown_reasons(item.because, known):
             what = f"need and price of {item.name} lead to no source"
             yield finding(
@@ -153,7 +158,7 @@ def _bought(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) 
 def _covered(piece: Piece, workshop: Workshop, name: str, item: Purchase) -> Iterator[Finding]:
     """Yield a film of which shelf and tins together do not hold enough."""
     path = f"buy/{item.cls}"
-    have = sum(p.have_l for p in workshop.products if p.cls == item.cls)
+    have = sum(p.have_l for p in workshop.products if p.cls == item.cls and p.kind == item.kind)
     tins = sum(int(count or 1) * float(size) for count, size in _TIN.findall(item.buy))
     if not near(item.have_l, have):
         what = f"the list says {item.have_l:g} L of {name} is there, the shelf holds {have:g} L"

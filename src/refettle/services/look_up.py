@@ -24,6 +24,7 @@ KIND_WORDS: Final = {
     "repair": ("repair", "repairs"),
     "fault": ("fault", "faults"),
     "labour": ("kind of work", "kinds of work"),
+    "supply": ("supply", "supplies"),
 }
 """Kinds of thing, in the order they are listed, with the words for one and for many."""
 _OTHER_WORDS: Final = {"film": ("class", "classes", "finishes"), "latent": ("causes",), "labour": ("work",)}

@@ -18,10 +18,11 @@ from refettle.services.buying import ZERO, to_buy
 from refettle.services.cases import ASIDE, Case, relooked_case
 from refettle.services.cautions import LEAD_TOLD, cautions_of
 from refettle.services.days import around, around_minutes, lay_days
+from refettle.services.gear import gear_of
 from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
 from refettle.services.pools import weighed
-from refettle.services.settled import days_asked, settle
+from refettle.services.settled import Settled, days_asked, settle
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
@@ -145,6 +146,15 @@ def marks_that_stay(know: Knowledge, piece: Piece, agreed: list[tuple[Case, Foun
     return tuple(told)
 
 
+def looks_split(piece: Piece, settled: Settled) -> tuple[Finding, ...]:
+    """Return the finding that parts of one look cannot all be done alike."""
+    if not settled.choice.splits:
+        return ()
+    what = "not all parts of one look can be done alike: they differ in their coat, or in old film kept and taken off"
+    do = "look at a sample of each side by side, or ask for another look for one of them"
+    return (Finding(code="look-split", level="note", where=Where(file=piece.name), what=what, do=do),)
+
+
 def lead_of(case: Case) -> float:
     """Return the chance of lead on a group, answers of tests counted in [1]; 0 where nothing opaque is on it."""
     return max(world.states[0].strength("lead") for world in case.bench.begin.worlds)
@@ -217,15 +227,17 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
     minutes += around_minutes(before, after)
     lead = {case.group.name: lead_of(case) for case, _ in agreed}
+    cautions = cautions_of(know, piece, workshop, plans, groups, lead)
     whole = PiecePlan(
         piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
         groups=plans, risks=risks_of(plans), tests=tests_of(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
-        cautions=cautions_of(know, piece, workshop, plans, groups, lead),
+        cautions=cautions, gear=gear_of(know, workshop, plans, cautions),
         findings=(
             *too_late(piece, days, wrap_day, cured_day),
             *fails_likely(know, piece, plans),
             *marks_that_stay(know, piece, agreed),
+            *looks_split(piece, settled),
             *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
 from refettle.domain.piece import Workshop
+from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.bench import Bench
 from refettle.planning.cost import AIMS, BALANCED, Aim
@@ -11,10 +12,10 @@ from refettle.planning.offers import Menu
 from refettle.planning.reasons import step_costs
 from refettle.planning.search import MAX_EXPANSIONS, Found, Search
 from refettle.services.agree import answers, asks_ground, bares, body_class, look_key
-from refettle.services.buying import on_shelf
 from refettle.services.cases import ASIDE, Case
-from refettle.services.needs import curve_of, needs_of, to_cover
+from refettle.services.needs import needs_of, to_cover
 from refettle.services.totals import setups_of
+from refettle.services.ware import curve_of, ware_of
 from refettle.solver.choice import Curve, Key, Problem, Way
 
 _OPEN_TRIED = 3
@@ -79,7 +80,7 @@ def option_of(case: Case, found: Found) -> Option:
     sums: dict[Key, float] = {}
     for cost in step_costs(bench, steps, [""] * len(steps)):
         delay += cost.wait_h.likely / 24.0 * bench.workshop.day_worth
-        needs = needs_of(cost)
+        needs = needs_of(bench.know, bench.surface.area_m2, cost)
         own -= cost.money.likely if needs else 0.0
         for key, amount in needs.items():
             sums[key] = sums.get(key, 0.0) + to_cover(amount)
@@ -159,7 +160,7 @@ def _at_least(case: Case, own: Found, part: float) -> tuple[list[Tried], float]:
     if not own.exact or bench.setup_share > part:
         tried, bound = _with_prices(case, own, part, frozenset())
         made.extend(tried)
-    shelf = frozenset(p.cls for p in bench.workshop.products if on_shelf(bench.workshop, p.cls) > 0)
+    shelf = frozenset(p.cls for p in bench.workshop.products if p.kind == "film" and p.have_l > 0)
     if shelf:
         tried, bound = _with_prices(case, own, part, shelf)
         made.extend(tried)
@@ -288,6 +289,24 @@ def problem_of(
         for key, amount in largest.items():
             most[key] = most.get(key, 0.0) + amount
     curves: list[tuple[Key, Curve]] = [
-        (key, curve_of(know, workshop, key, amount)) for key, amount in most.items()
+        (key, curve_of(ware_of(know, workshop, key), amount)) for key, amount in most.items()
     ]
     return Problem(pools=ways, curves=tuple(curves))
+
+
+def below_steps(know: Knowledge, workshop: Workshop, problem: Problem) -> float:
+    """
+    Return by how much what is bought whole can cost less than steps count it at [money].
+
+    Notes
+    -----
+    Agents and abrasives that are there, or that the person gets cheaper: a bound from what steps count is too
+    high by as much. Purchases cover more than the likely need, see `to_cover`; films are searched at no cost.
+    """
+    covers = to_cover(Range(low=0.8, likely=1.0, high=1.4))
+    least = 0.0
+    for key, curve in problem.curves:
+        price = ware_of(know, workshop, key).step_price / covers
+        most = sum(max(dict(way.sums).get(key, 0.0) for way in pool) for pool in problem.pools)
+        least += max(0.0, *(price * min(upto, most) - cost for upto, cost in curve.steps))
+    return least

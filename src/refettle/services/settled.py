@@ -13,7 +13,7 @@ from refettle.planning.search import Found
 from refettle.services.cases import Case, first_try, share_of
 from refettle.services.days import around, lay_days
 from refettle.services.grouping import Group
-from refettle.services.pools import Option, Pool, pools_of, problem_of
+from refettle.services.pools import Option, Pool, below_steps, pools_of, problem_of
 from refettle.solver.choice import Chosen, choose, cost_of
 
 _LATE_DAY = 5.0
@@ -67,7 +67,8 @@ def settle(know: Knowledge, piece: Piece, workshop: Workshop, groups: tuple[Grou
     ]
     routed = [tried for tried in tries if tried[1].steps]
     pools = pools_of(routed)
-    way = _settled(tries, pools, choose(problem_of(know, workshop, pools)))
+    plain = problem_of(know, workshop, pools)
+    way = _settled(tries, pools, choose(plain), below_steps(know, workshop, plain))
     if piece.deadline_h is None or not routed:
         return way
     asked = days_asked(piece.deadline_h)
@@ -75,14 +76,19 @@ def settle(know: Knowledge, piece: Piece, workshop: Workshop, groups: tuple[Grou
         return way
     pools = pools_of(routed, _BY_THE_DATE)
     plain = problem_of(know, workshop, pools)
-    ways = [way, _settled(tries, pools, choose(plain))]
+    below = below_steps(know, workshop, plain)
     hasty = choose(problem_of(know, workshop, pools, _LATE_DAY))
     cost, splits = cost_of(plain, hasty.picks)
-    ways.append(_settled(tries, pools, replace(hasty, cost=cost, splits=splits), hurried=True))
+    ways = (
+        _settled(tries, pools, choose(plain), below),
+        _settled(tries, pools, replace(hasty, cost=cost, splits=splits), below, hurried=True),
+    )
     return min(ways, key=lambda one: (one.choice.splits, _cost_with_lateness(know, workshop, one, asked)))
 
 
-def _settled(tries: Tried, pools: Sequence[Pool], chosen: Chosen, *, hurried: bool = False) -> Settled:
+def _settled(
+    tries: Tried, pools: Sequence[Pool], chosen: Chosen, below: float, *, hurried: bool = False
+) -> Settled:
     """Return a choice as groups with their routes."""
     picks = iter(zip(pools, chosen.picks, strict=True))
     taken: Tried = []
@@ -92,10 +98,10 @@ def _settled(tries: Tried, pools: Sequence[Pool], chosen: Chosen, *, hurried: bo
             continue
         pool, pick = next(picks)
         taken.append(_taken(tried, pool.options[pick], own=pick == 0))
-    bound = sum(pool.bound for pool in pools)
+    bound = sum(pool.bound for pool in pools) - below
     choice = Choice(
         ways=chosen.choices, cost=chosen.cost, splits=chosen.splits, proved=chosen.proved, hurried=hurried,
-        gap=max(0.0, 1.0 - bound / chosen.cost) if chosen.cost > 0 else 0.0,
+        gap=min(1.0, max(0.0, 1.0 - bound / chosen.cost)) if chosen.cost > 0 else 0.0,
     )  # fmt: skip
     return Settled(tries=taken, choice=choice)
 
