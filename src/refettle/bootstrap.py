@@ -222,7 +222,7 @@ def foresee(laid: Laid) -> tuple[ForeseenSurface, ...]:
         If nothing is intended.
     """
     from refettle.services.foresee import closed, foresee_own, own_steps  # noqa: PLC0415 - heavy
-    from refettle.services.mend_own import smallest_change  # noqa: PLC0415 - heavy
+    from refettle.services.mend_alike import smallest_change  # noqa: PLC0415 - heavy
 
     if not laid.piece.intend:
         what = f"the file of {laid.piece.name} intends nothing"

@@ -140,7 +140,7 @@ def _gear(page: Page, plan: PiecePlan) -> None:
     if not plan.gear:
         return
     page.heading("To work with")
-    wanted = [f"{item.name}: {item.buy}" for item in plan.gear if item.buy]
+    wanted = [item.name if item.buy == "1" else f"{item.name} ({item.buy})" for item in plan.gear if item.buy]
     money = sum((item.money for item in plan.gear), start=_NOTHING)
     if wanted:
         page.write(f"Not on the shelf: {'; '.join(wanted)}.", indent=2, hang=2)

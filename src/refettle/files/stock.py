@@ -99,9 +99,7 @@ def age_months(text: str) -> float | Unclear:
     value = number(amount)
     per = _MONTHS.get(unit.strip().lower())
     if isinstance(value, Unclear) or per is None:
-        return Unclear(
-            what=f"{quoted(text)} is no age", do='write a number and its unit, e.g. "8 months" or "3 years"'
-        )
+        return Unclear(what=f"{quoted(text)} is no age", do='write a number and its unit, e.g. "8 months"')
     return value * per
 
 
@@ -145,6 +143,14 @@ def _with_entry(desk: Desk, product: Product, entry: Entry) -> Product:
             return replace(product, size_l=desk.amount(entry.value, path, volume_l) or product.size_l)
         case "price":
             return replace(product, price=desk.amount(entry.value, path, money))
+        case _:
+            return _with_mark(desk, product, entry)
+
+
+def _with_mark(desk: Desk, product: Product, entry: Entry) -> Product:
+    """Return a product with its label, its grit, or how it has fared, read."""
+    path = f"stock/{entry.key}"
+    match plain(entry.key):
         case "label":
             return replace(product, label=_read_label(desk, entry.value, path))
         case "grit":

@@ -83,8 +83,9 @@ def wastes_of(know: Knowledge, items: Iterable[Purchase], *, lead: bool) -> tupl
     tuple of Waste
         One line per kind; empty where nothing wet or dusty is used. `LOCAL` belongs beside them.
     """
-    found = {waste.id: waste for item in items for waste in _of(know, item)}
-    if lead:
+    used = tuple(items)
+    found = {waste.id: waste for item in used for waste in _of(know, item)}
+    if lead and used:
         found[_LEAD.id] = _LEAD
     order = (_LEAD, _OILY, _CAUSTIC, _REMOVER, _SOLVENT, _WATERBORNE, _DUST)
     return tuple(waste for waste in order if waste.id in found)

@@ -14,6 +14,7 @@ from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
 from refettle.planning.start import answer_chance
+from refettle.services.agree import answers
 from refettle.services.buying import ZERO, to_buy
 from refettle.services.cases import ASIDE, Case, relooked_case
 from refettle.services.cautions import LEAD_TOLD, cautions_of
@@ -161,11 +162,21 @@ def lead_of(case: Case) -> float:
 
 
 def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
-    """Return the routes of the other weightings that are at least 10 % better in their name."""
+    """
+    Return the routes of the other weightings that are at least 10 % better in their name.
+
+    Notes
+    -----
+    They agree with what the other parts of the look are given, so that each may be taken by itself.
+    """
     kept = []
     seen = {found.steps}
+    free = replace(case.menu, wanted=frozenset(), wanted_stage="", bare_first=False, keep_film=False)
+    agreed = answers(case.bench, case.menu.look, found.steps)
     for aim in AIMS[1:]:
-        other = case.search(aim, most=ASIDE)
+        other = case.search(aim, free, most=ASIDE)
+        if case.menu != free and answers(case.bench, case.menu.look, other.steps) != agreed:
+            other = case.search(aim, most=ASIDE)
         if not other.steps or other.steps in seen:
             continue
         made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)

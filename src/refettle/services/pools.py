@@ -155,16 +155,10 @@ def _at_least(case: Case, own: Found, part: float) -> tuple[list[Tried], float]:
     more than is paid once, and litres at their price are never more than the tins that hold them.
     """
     bench = case.bench
-    made: list[Tried] = []
-    bound = own.bound
-    if not own.exact or bench.setup_share > part:
-        tried, bound = _with_prices(case, own, part, frozenset())
-        made.extend(tried)
     shelf = frozenset(p.cls for p in bench.workshop.products if p.kind == "film" and p.have_l > 0)
-    if shelf:
-        tried, bound = _with_prices(case, own, part, shelf)
-        made.extend(tried)
-    return made, bound
+    if own.exact and not shelf and bench.setup_share <= part:
+        return [], own.bound
+    return _with_prices(case, own, part, shelf)
 
 
 def _with_prices(case: Case, own: Found, part: float, free: frozenset[str]) -> tuple[list[Tried], float]:
