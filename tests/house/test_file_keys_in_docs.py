@@ -14,6 +14,7 @@ from refettle.files import (
     old_finish,
     own_steps,
     piece_file,
+    stock,
     surface_fields,
     workshop_file,
 )
@@ -27,7 +28,7 @@ PIECE_WORDS = {
     *SOUNDNESS, *RELIEFS, *ORIENTATIONS, *USES, *VALUES,
 }  # fmt: skip
 WORKSHOP_WORDS = {
-    *workshop_file.WORKSHOP_KEYS, *workshop_file.PRODUCT_KEYS, *workshop_file.WORKSHOP_AIR_KEYS,
+    *workshop_file.WORKSHOP_KEYS, *stock.PRODUCT_KEYS, *workshop_file.WORKSHOP_AIR_KEYS,
     *workshop_file.VENTILATION, *air_entries.AIR_KEYS, *own_steps.METHODS,
 }  # fmt: skip
 

@@ -15,15 +15,17 @@ from fakes_plan import cost, leaks, painted, piece_plan, refused, route
 from refettle import bootstrap
 from refettle.cli import main
 from refettle.cli.buy_json import buy_json
-from refettle.cli.buy_text import buy_text
+from refettle.cli.buy_text import _HEADS, buy_text
 from refettle.cli.page import Page
 from refettle.domain.piece import Product, Workshop
-from refettle.domain.piece_plan import GroupPlan, PiecePlan
+from refettle.domain.piece_plan import Caution, GroupPlan, PiecePlan
 from refettle.domain.step import Step
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.buy_many import ShoppingList, buy_many
-from refettle.services.buying import ZERO, to_buy
+from refettle.services.buying import KINDS, ZERO, to_buy
+from refettle.services.gear import gear_of
+from refettle.services.needs import needs_of
 
 KNOW = load_knowledge()
 SHELF = Workshop(
@@ -43,7 +45,7 @@ def coat(cls: str, litres: float) -> GroupPlan:
 def plan_of(*groups: GroupPlan, workshop: Workshop = SHELF, know: Knowledge = KNOW) -> PiecePlan:
     """Return a plan with the purchases of its groups."""
     buy = to_buy(know, workshop, groups)
-    return replace(piece_plan(*groups), buy=buy, money=sum((item.money for item in buy), start=ZERO))
+    return replace(piece_plan(*groups), buy=buy, gear=(), money=sum((item.money for item in buy), start=ZERO))
 
 
 def listed(*plans: PiecePlan, workshop: Workshop = SHELF) -> ShoppingList:
@@ -117,12 +119,96 @@ def test_shares_add_up_and_the_tins_cover_the_likely_need(pieces: list[list[tupl
 
 
 def test_oily_rags_are_spoken_of_where_there_is_oil_and_the_drain_wherever_something_is_wet():
-    assert "Rags with oil" in listed(plan_of(coat("drying-oil", 0.2))).disposal
-    paint = listed(plan_of(coat("acrylic-paint", 0.2))).disposal
-    assert "Rags with oil" not in paint
-    assert "down the drain" in paint
+    def told(plan: PiecePlan) -> dict[str, str]:
+        return {waste.id: waste.text for waste in listed(plan).disposal}
+
+    assert "Rags with oil" in told(plan_of(coat("drying-oil", 0.2)))["oily-rags"]
+    paint = told(plan_of(coat("acrylic-paint", 0.2)))
+    assert "oily-rags" not in paint
+    assert "down the drain" in paint["waterborne"]
     dry = replace(painted(), route=route(cost(Step(verb="sand", grit=180, method="hand-block"), money=1.0)))
-    assert listed(plan_of(dry)).disposal == ""
+    assert set(told(plan_of(dry))) == {"lead-scrapings"}
+    assert told(replace(plan_of(dry), cautions=())) == {}
+
+
+@pytest.mark.parametrize(
+    ("step", "waste"),
+    [
+        (Step(verb="strip", what="strong-solvent"), "remover-sludge"),
+        (Step(verb="strip", what="caustic"), "caustic"),
+        (Step(verb="clean", what="naphtha"), "solvent"),
+        (Step(verb="topcoat", what="nitro-lacquer", method="brush"), "solvent"),
+        (Step(verb="paint", what="acrylic-paint", method="brush"), "waterborne"),
+    ],
+)
+def test_each_kind_of_waste_has_its_line_with_a_source(step: Step, waste: str):
+    group = replace(painted(), route=route(cost(step, litres=0.1, money=1.0)))
+    found = {w.id: w for w in listed(replace(plan_of(group), cautions=())).disposal}
+    assert waste in found
+    assert all(w.source in KNOW.sources for w in found.values())
+
+
+def test_every_kind_of_purchase_has_its_place_on_the_page():
+    bleach = cost(Step(verb="bleach", what="oxalic-acid"), money=3.0)
+    mend = cost(Step(verb="repair", what="rub-fine"), money=4.0)
+    group = replace(painted(), route=route(bleach, mend))
+    shopping = listed(plan_of(group))
+    assert {item.purchase.kind for item in shopping.items} == {"bleach", "repair"}
+    assert set(_HEADS) == set(KINDS)
+    text = buy_text(("Desk",), shopping, SHELF, (), Page(width=80))
+    assert "Bleaches\n  oxalic acid" in text
+    assert "For mending\n  for: " in text
+    jsonschema.validate(json.loads(buy_json(("Desk",), shopping, SHELF, KNOW, ())), schema())
+
+
+def test_abrasives_are_bought_by_the_sheet_grit_by_grit_against_the_shelf():
+    sand = Step(verb="sand", grit=180, method="hand-block", how=frozenset({"sequence", "clean dust"}))
+    plan = plan_of(replace(painted(), area_m2=2.1, route=route(cost(sand, money=2.0))))
+    found = {item.cls: item for item in plan.buy}
+    assert list(found) == [f"abrasive-sheet.P{grit}" for grit in (120, 150, 180)]
+    assert found["abrasive-sheet.P120"].bought_count == 3.0
+    shelf = Workshop(
+        products=(Product(name="paper", kind="supply", cls="abrasive-sheet", grit=120, have_count=2.0),)
+    )
+    less = {item.cls: item for item in to_buy(KNOW, shelf, plan.groups)}
+    assert less["abrasive-sheet.P120"].bought_count == 1.0
+    assert less["abrasive-sheet.P150"].bought_count == 3.0
+    assert less["abrasive-sheet.P120"].left.likely == pytest.approx(0.9)
+
+
+def test_an_old_film_clogs_its_first_paper():
+    bare = Step(verb="sand", grit=180, method="random-orbit", how=frozenset({"to bare", "sequence"}))
+    needs = needs_of(KNOW, 1.0, cost(bare))
+    coarse, next_ = needs["abrasive", "abrasive-disc.P80"], needs["abrasive", "abrasive-disc.P120"]
+    assert coarse.likely > 2.0 * next_.likely
+
+
+def test_agents_are_bought_by_the_tin_and_two_names_of_one_liquid_are_one():
+    strip, wipe = Step(verb="strip", what="alcohol"), Step(verb="clean", what="alcohol-wipe")
+    group = replace(painted(), area_m2=1.0, route=route(cost(strip, money=3.0), cost(wipe, money=0.5)))
+    (alcohol,) = [item for item in plan_of(group).buy if item.kind in {"remover", "cleaner"}]
+    assert (alcohol.cls, alcohol.buy, alcohol.bought_l) == ("alcohol", "1 L", 1.0)
+    assert alcohol.need_l.likely == pytest.approx(0.41)
+    assert alcohol.left.likely == pytest.approx(0.59)
+
+
+def test_gear_is_what_steps_and_cautions_ask_for_once_for_all_pieces():
+    oil = replace(
+        painted(), area_m2=1.5, route=route(cost(Step(verb="topcoat", what="drying-oil", method="wipe")))
+    )
+    care = (Caution(id="oily-rags", steps=(), text="", source="common-practice"),
+            Caution(id="dust", steps=(), text="", source="common-practice"))  # fmt: skip
+    gear = gear_of(KNOW, Workshop(), (oil, painted()), care)
+    assert {item.cls for item in gear} == {"water-brush", "cloth", "gloves", "dust-mask"}
+    assert next(item for item in gear if item.cls == "cloth").need_count.likely == 3.0
+    there = Workshop(products=(Product(name="b", kind="supply", cls="water-brush", have_count=1.0),))
+    (brush,) = [item for item in gear_of(KNOW, there, (painted(),), ()) if item.cls == "water-brush"]
+    assert (brush.buy, brush.money.likely) == ("", 0.0)
+    plan = replace(plan_of(painted()), gear=gear)
+    both = [item for item in listed(plan, plan).items if item.purchase.kind == "gear"]
+    counts = {item.purchase.cls: item.purchase.need_count.likely for item in both}
+    assert counts["water-brush"] == 1.0
+    assert counts["cloth"] == 6.0
 
 
 def test_the_page_says_which_piece_needs_how_much_and_what_is_left_out():
@@ -141,7 +227,7 @@ def test_the_page_says_which_piece_needs_how_much_and_what_is_left_out():
     assert "Not in this list" in text
     assert f"  Chest: {refused().name}\n" in text
     abrasives = text.partition("Abrasives")[2]
-    assert "abrasive P240" in abrasives
+    assert "abrasive sheet P240" in abrasives
 
 
 def schema() -> dict[str, Any]:

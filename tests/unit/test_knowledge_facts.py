@@ -25,6 +25,7 @@ CLASSES = {
     "labour": facts.LabourFacts,
     "operation": facts.OperationFacts,
     "fitting": facts.FittingFacts,
+    "supply": facts.SupplyFacts,
 }
 
 

@@ -92,7 +92,7 @@ def test_one_air_is_the_likely_one_and_a_worse_day_is_assumed():
         ("stock: [{name: a}]", 'w.yaml:2: stock/class: this tin has no class – add e.g. "class: oil primer"  [missing]'),
         ("stock: [{class: oil primer}]", 'w.yaml:2: stock/name: this tin has no name – add e.g. "name: white primer"  [missing]'),
         ("stock: [{name: a, class: oil primer}, {name: a, class: shellac}]", 'w.yaml:2: stock: "a" stands here a second time – give each tin a name of its own  [word-twice]'),
-        ("stock: [{name: a, class: oil primer, colour: red}]", 'w.yaml:2: stock/colour: "colour" is not an entry that is known here – known here: name, class, have, tin, price, label  [unknown-key]'),
+        ("stock: [{name: a, class: oil primer, colour: red}]", 'w.yaml:2: stock/colour: "colour" is not an entry that is known here – known here: name, class, have, tin, price, label, grit, age, opened, frozen  [unknown-key]'),
         ("stock: [{name: a, class: oil primer, have: 2}]", 'w.yaml:2: stock/have: "2" has no unit – name the unit (L, ml, gal, qt, pt, fl oz), e.g. 0.75 L  [unclear-amount]'),
         ("stock: [{name: a, class: oil primer, label: {recoat frm: 2 h}}]", 'w.yaml:2: stock/label/recoat frm: "recoat frm" is no figure that a label gives – write "recoat from"  [unknown-key]'),
         ("stock: [{name: a, class: oil primer, label: {touch: 900 h}}]", "w.yaml:2: stock/label/touch: 900 h is outside 0 to 500 h – check the figure and its unit  [unclear-amount]"),

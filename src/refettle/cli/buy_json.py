@@ -4,7 +4,7 @@ from refettle.cli.json_parts import SCHEMA_VERSION, Document, finding_json, rang
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Workshop
 from refettle.knowledge.knowledge import Knowledge
-from refettle.services.buy_many import DISPOSAL_SOURCE, Bought, ShoppingList
+from refettle.services.buy_many import Bought, ShoppingList
 
 
 def buy_json(
@@ -44,9 +44,14 @@ def buy_json(
             "currency": workshop.currency,
             "items": [_item(item) for item in shopping.items],
             "money": range_json(shopping.money),
+            "gear_money": range_json(shopping.gear_money),
             "money_apart": range_json(shopping.apart),
             "left_out": [{"piece": piece, "group": group} for piece, group in shopping.left_out],
-            "disposal": {"text": shopping.disposal, "source": DISPOSAL_SOURCE},
+            "disposal": {
+                "text": " ".join(waste.text for waste in shopping.disposal),
+                "source": "common-practice",
+                "lines": [{"id": w.id, "text": w.text, "source": w.source} for w in shopping.disposal],
+            },
             "findings": [finding_json(finding) for finding in findings],
         }
     )
@@ -61,11 +66,21 @@ def _item(item: Bought) -> Document:
         "name": purchase.name,
         "need_l": range_json(purchase.need_l),
         "have_l": rounded(purchase.have_l),
+        "bought_l": rounded(purchase.bought_l),
+        "need_count": range_json(purchase.need_count),
+        "have_count": rounded(purchase.have_count),
+        "bought_count": rounded(purchase.bought_count),
         "buy": purchase.buy,
         "money": range_json(purchase.money),
         "left_l": range_json(item.left_l),
+        "left_count": range_json(item.left_count),
         "pieces": [
-            {"piece": share.piece, "need_l": range_json(share.need_l), "money_alone": range_json(share.money)}
+            {
+                "piece": share.piece,
+                "need_l": range_json(share.need_l),
+                "need_count": range_json(share.need_count),
+                "money_alone": range_json(share.money),
+            }
             for share in item.shares
         ],
         "because": list(purchase.because),

@@ -3,19 +3,21 @@
 from typing import Final
 
 from refettle.cli.page import Page
-from refettle.cli.plan_text import write_findings
-from refettle.cli.words import litres_words, money_words
+from refettle.cli.plan_text import need_words, write_findings
+from refettle.cli.words import litres_words, money_words, pieces_words
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Workshop
-from refettle.domain.plan import Range
 from refettle.services.buy_many import Bought, Share, ShoppingList
+from refettle.services.disposal import LOCAL
 
-_LITTLE_L: Final = 0.02
 _HEADS: Final = {
     "film": "Coats and colours",
     "remover": "Removers",
     "cleaner": "For cleaning",
+    "bleach": "Bleaches",
+    "repair": "For mending",
     "abrasive": "Abrasives",
+    "gear": "To work with; serves other pieces too",
 }
 
 
@@ -70,17 +72,15 @@ def buy_text(
 def _item(page: Page, item: Bought, currency: str, room: int, *, several: bool) -> None:
     """Write one material: tins and money, which piece needs how much."""
     purchase = item.purchase
-    litres = purchase.need_l.high > 0
-    if litres and not purchase.buy:
+    whole = purchase.need_l.high > 0 or purchase.need_count.high > 0
+    if whole and not purchase.buy:
         page.write(f"{purchase.name}: the shelf is enough", indent=2, hang=2)
     else:
-        tins = f": {purchase.buy}" if litres else ""
+        tins = f": {purchase.buy}" if whole else ""
         page.ended(
             f"{purchase.name}{tins}", money_words(purchase.money, currency), indent=2, hang=2, keep=room
         )
-    if litres:
-        on_shelf = f"; {litres_words(_about(purchase.have_l))} on the shelf" if purchase.have_l > 0 else ""
-        page.write(f"needs {litres_words(purchase.need_l)}{on_shelf}", indent=4, hang=2)
+    page.write(need_words(purchase), indent=4, hang=2)
     if several:
         for share in item.shares:
             page.write(f"{share.piece}: {_share(share, currency)}", indent=6, hang=2)
@@ -88,12 +88,7 @@ def _item(page: Page, item: Bought, currency: str, room: int, *, several: bool) 
 
 def _share(share: Share, currency: str) -> str:
     """Return what one piece needs."""
-    return litres_words(share.need_l) or money_words(share.money, currency)
-
-
-def _about(litres: float) -> Range:
-    """Return an amount that is known as a range [L]."""
-    return Range(low=litres, likely=litres, high=litres)
+    return litres_words(share.need_l) or pieces_words(share.need_count) or money_words(share.money, currency)
 
 
 def _sums(page: Page, pieces: tuple[str, ...], shopping: ShoppingList, currency: str) -> None:
@@ -102,6 +97,10 @@ def _sums(page: Page, pieces: tuple[str, ...], shopping: ShoppingList, currency:
         return
     page.heading("In all")
     page.write(money_words(shopping.money, currency), indent=2)
+    if shopping.gear_money.likely > 0:
+        page.write(
+            f"and to work with, not on the shelf: {money_words(shopping.gear_money, currency)}", indent=2
+        )
     saved = shopping.apart.likely - shopping.money.likely
     if len(pieces) > 1 and round(abs(saved)) > 0:
         apart = money_words(shopping.apart, currency)
@@ -113,15 +112,13 @@ def _sums(page: Page, pieces: tuple[str, ...], shopping: ShoppingList, currency:
 
 
 def _left_over(page: Page, shopping: ShoppingList) -> None:
-    """Write what will be left in the tins, and what to do with it and with the rags."""
+    """Write what to do with what is left, with rags and with scrapings."""
     if not shopping.disposal:
         return
     page.heading("Left over")
-    for item in shopping.items:
-        if item.left_l.high >= _LITTLE_L:
-            page.write(f"{item.purchase.name}: {litres_words(item.left_l)}", indent=2, hang=2)
-    page.write(shopping.disposal, indent=2, hang=2)
-    page.write("Follow the label, its safety data sheet and local rules.", indent=2, hang=2)
+    for waste in shopping.disposal:
+        page.write(waste.text, indent=2, hang=2)
+    page.write(f"Follow the label and its safety data sheet. {LOCAL}", indent=2, hang=2)
 
 
 def _left_out(page: Page, shopping: ShoppingList) -> None:

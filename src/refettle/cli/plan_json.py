@@ -12,7 +12,7 @@ from refettle.cli.json_parts import (
     step_json,
     written,
 )
-from refettle.domain.piece_plan import Day, GroupPlan, MendJob, PiecePlan, Purchase, Worth
+from refettle.domain.piece_plan import Choice, Day, GroupPlan, MendJob, PiecePlan, Purchase, Worth
 from refettle.domain.plan import Impossible, Range, Route, StepCost, TestAdvice
 from refettle.knowledge.knowledge import Knowledge
 
@@ -49,10 +49,12 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "risks": [{"group": name, **risk_json(risk, know)} for name, risk in plan.risks],
         "tests": [{"group": name, **_test(advice, know)} for name, advice in plan.tests],
         "buy": [_purchase(item) for item in plan.buy],
+        "gear": [_purchase(item) for item in plan.gear],
         "money": range_json(plan.money),
         "minutes": range_json(plan.minutes),
         "mending": [_job(job) for job in plan.mending],
         "days": [_day(day) for day in plan.days],
+        "choice": None if plan.choice is None else _choice(plan.choice),
         "wrap_day": plan.wrap_day,
         "cured_day": plan.cured_day,
         "cautions": [
@@ -179,9 +181,26 @@ def _purchase(item: Purchase) -> Document:
         "name": item.name,
         "need_l": range_json(item.need_l),
         "have_l": rounded(item.have_l),
+        "bought_l": rounded(item.bought_l),
+        "need_count": range_json(item.need_count),
+        "have_count": rounded(item.have_count),
+        "bought_count": rounded(item.bought_count),
+        "left": range_json(item.left),
         "buy": item.buy,
         "money": range_json(item.money),
         "because": list(item.because),
+    }
+
+
+def _choice(choice: Choice) -> Document:
+    """Return how the routes were chosen together."""
+    return {
+        "ways": choice.ways,
+        "cost": rounded(choice.cost),
+        "gap": rounded(choice.gap),
+        "splits": choice.splits,
+        "proved": choice.proved,
+        "hurried": choice.hurried,
     }
 
 

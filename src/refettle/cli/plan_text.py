@@ -1,14 +1,15 @@
 """The plan of a piece as a page: the lines that decide, then each group, then what the whole needs."""
 
+from math import floor
 from typing import Final
 
 from refettle.cli.group_text import write_group
 from refettle.cli.mending_text import write_mending
 from refettle.cli.page import Page
-from refettle.cli.words import count_words, litres_words, minutes_words, money_words, rate_words
+from refettle.cli.words import count_words, litres_words, minutes_words, money_words, pieces_words, rate_words
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed
-from refettle.domain.piece_plan import Caution, Day, DayTask, GroupPlan, PiecePlan, Purchase
+from refettle.domain.piece_plan import Caution, Choice, Day, DayTask, GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 
@@ -17,6 +18,10 @@ FEW: Final = 12
 _AMOUNTS: Final = 24
 _DAY: Final = 10
 _WORTH_TELLING: Final = 0.1
+_COUNTED: Final = 1_000_000
+_GAP_TOLD: Final = 0.005
+_LITTLE_L: Final = 0.02
+_NOTHING: Final = Range(low=0.0, likely=0.0, high=0.0)
 
 
 def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, everything: bool) -> str:
@@ -56,6 +61,7 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
     _staying(page, plan)
     write_mending(page, plan, ("after coats",))
     _buy(page, plan)
+    _gear(page, plan)
     _days(page, plan)
     _care(page, plan.cautions)
     _amounts(page, plan)
@@ -89,19 +95,62 @@ def _buy(page: Page, plan: PiecePlan) -> None:
     for item in wanted:
         tin = f": {item.buy}" if item.buy != item.name else ""
         page.ended(f"{item.name}{tin}", money_words(item.money, plan.currency), indent=2, hang=2, keep=room)
-        page.write(_need(item), indent=4)
+        page.write(need_words(item), indent=4)
     for item in enough:
         page.write(f"{item.name}: the shelf is enough", indent=2, hang=2)
-        page.write(_need(item), indent=4)
+        page.write(need_words(item), indent=4)
 
 
-def _need(item: Purchase) -> str:
-    """Return what is needed of a material and what there is."""
-    needed = litres_words(item.need_l)
+def need_words(item: Purchase) -> str:
+    """
+    Return what is needed of a material, what there is, and what will be left.
+
+    Parameters
+    ----------
+    item
+        The material.
+
+    Returns
+    -------
+    str
+        Empty where it is sold neither by the litre nor by the piece.
+    """
+    litres = item.need_l.high > 0
+    needed = litres_words(item.need_l) if litres else pieces_words(item.need_count)
     if not needed:
         return ""
-    have = Range(low=item.have_l, likely=item.have_l, high=item.have_l)
-    return f"needs {needed}" + (f"; {litres_words(have)} on the shelf" if item.have_l > 0 else "")
+    have = item.have_l if litres else item.have_count
+    there = litres_words(Range(low=have, likely=have, high=have)) if litres else f"{have:g}"
+    parts = [f"needs {needed}", *([f"{there} on the shelf"] if have > 0 else [])]
+    left = left_words(item) if item.buy else ""
+    return "; ".join([*parts, *([f"{left} left over"] if left else [])])
+
+
+def left_words(item: Purchase) -> str:
+    """Return what is left of a material in words; empty where that is next to nothing."""
+    if item.need_l.high > 0:
+        return litres_words(item.left) if item.left.high >= _LITTLE_L else ""
+    left = item.left
+    return (
+        f"{floor(left.low)}–{floor(left.high)}"
+        if floor(left.high) > floor(left.low)
+        else f"{floor(left.low) or ''}"
+    )
+
+
+def _gear(page: Page, plan: PiecePlan) -> None:
+    """Write in one paragraph what the work is done with, and what of it is not there."""
+    if not plan.gear:
+        return
+    page.heading("To work with")
+    wanted = [item.name if item.buy == "1" else f"{item.name} ({item.buy})" for item in plan.gear if item.buy]
+    money = sum((item.money for item in plan.gear), start=_NOTHING)
+    if wanted:
+        page.write(f"Not on the shelf: {'; '.join(wanted)}.", indent=2, hang=2)
+        page.ended("Serves other pieces too, so counted apart", money_words(money, plan.currency), indent=2)
+    there = [item.name for item in plan.gear if not item.buy]
+    if there:
+        page.write(f"There: {', '.join(there)}.", indent=2, hang=2)
 
 
 def _days(page: Page, plan: PiecePlan) -> None:
@@ -166,6 +215,7 @@ def _amounts(page: Page, plan: PiecePlan) -> None:
     evenings = count_words(len(plan.days), "evening")
     rows = [
         ("Material to buy", money_words(plan.money, plan.currency)),
+        *_chosen(plan.choice),
         ("Hands-on", f"{minutes_words(plan.minutes)}, set-up included, over {evenings}"),
     ]
     if plan.days:
@@ -181,6 +231,16 @@ def _amounts(page: Page, plan: PiecePlan) -> None:
     page.heading("Money and hours")
     for name, value in rows:
         page.marked(name, value, indent=2, column=_AMOUNTS)
+
+
+def _chosen(choice: Choice | None) -> list[tuple[str, str]]:
+    """Return the line on how the routes were chosen together; none where there was nothing to choose."""
+    if choice is None or choice.ways < 2:
+        return []
+    count = f"{choice.ways:,}".replace(",", " ") if choice.ways < _COUNTED else "over a million"
+    best = "none of them costs less" if choice.proved else "the best that was found in time"
+    gap = f"; nothing offered can be over {choice.gap:.0%} cheaper" if choice.gap >= _GAP_TOLD else ""
+    return [("Chosen together from", f"{count} combinations: {best}{gap}")]
 
 
 def _assumed(page: Page, assumed: tuple[Assumed, ...], *, everything: bool) -> None:

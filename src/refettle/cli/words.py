@@ -1,6 +1,6 @@
 """Numbers as one says them: chances in words, amounts with unit and range."""
 
-from math import floor
+from math import ceil, floor
 from typing import Final
 
 from refettle.domain.plan import Range
@@ -13,6 +13,7 @@ chance_words = odds
 _DAY_H: Final = 24.0
 _DAYS_FROM_H: Final = 36.0
 _HOURS_FROM_MIN: Final = 120.0
+_NONE: Final = 1e-6
 
 
 def count_words(number: int, one: str, many: str = "") -> str:
@@ -181,6 +182,14 @@ def litres_words(litres: Range) -> str:
     return _span(
         litres.low, litres.high, "L", 0.05 if litres.high < 0.15 else max(0.1, _step_for(litres.high))
     )
+
+
+def pieces_words(pieces: Range) -> str:
+    """Return a number of pieces [1], begun ones counted: ``2``, ``2–4``; empty for none."""
+    if pieces.high <= 0:
+        return ""
+    low, high = ceil(pieces.low - _NONE), ceil(pieces.high - _NONE)
+    return f"{high}" if low == high else f"{low}–{high}"
 
 
 def area_words(area_m2: float) -> str:

@@ -278,24 +278,34 @@ class Piece:
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Product:
     """
-    A tin the person has or can buy, bound to a behaviour class.
+    A tin, or a few pieces of something, that the person has or can buy, bound to a behaviour class.
 
     Attributes
     ----------
     name
         What the person calls it (chemistry, no brand needed).
     cls
-        Class id.
+        Class id; cleaner, remover or supply id for those.
     have_l
-        Litres on the shelf [L].
+        Litres on the shelf that can be used [L].
     size_l
-        Tin size to buy [L].
+        Tin size to buy [L]; 0 = as usual for it.
     price
         Price of that tin [money].
     label
         Label figures that override the class: property of ``properties.csv`` → value.
     where
         Place in the workshop file.
+    kind
+        ``film``, ``remover``, ``cleaner`` or ``supply``.
+    have_count
+        Pieces there [1], of a supply.
+    grit
+        FEPA P number [1] of an abrasive; 0 = none said.
+    age_months
+        Age, since it was bought or made up [month]; None = not said.
+    opened, frozen
+        Whether it has been opened; whether it has been frozen.
     """
 
     name: str
@@ -305,6 +315,12 @@ class Product:
     price: float | None = None
     label: tuple[tuple[str, float], ...] = ()
     where: Where = NOWHERE
+    kind: str = "film"
+    have_count: float = 0.0
+    grit: int = 0
+    age_months: float | None = None
+    opened: bool = False
+    frozen: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

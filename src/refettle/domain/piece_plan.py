@@ -6,6 +6,8 @@ from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed, Look
 from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
 
+_NONE = Range(low=0.0, likely=0.0, high=0.0)
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class GroupPlan:
@@ -68,31 +70,50 @@ class Purchase:
     Attributes
     ----------
     cls
-        Class id; cleaner or remover id for those.
+        Class id; cleaner, remover or supply id for those, an abrasive's with its grit.
     kind
-        ``film``, ``cleaner``, ``remover``, ``abrasive``.
+        ``film``, ``remover``, ``cleaner``, ``bleach``, ``repair``, ``abrasive``, ``gear``.
     name
         What to ask for.
     need_l
         Litres needed [L]; zeros where it is not sold by the litre.
     have_l
-        On the shelf [L].
+        On the shelf, fit for use [L].
     buy
         What to buy, in words; empty when the shelf is enough.
     money
         What that costs [money].
     because
         Fact rows behind it.
+    bought_l
+        Litres bought [L].
+    need_count, have_count, bought_count
+        Pieces needed, there and bought [1], of what is sold by the piece.
     """
 
     cls: str
     kind: str
     name: str
-    need_l: Range
-    have_l: float
+    need_l: Range = _NONE
+    have_l: float = 0.0
     buy: str
     money: Range
     because: tuple[str, ...] = ()
+    bought_l: float = 0.0
+    need_count: Range = _NONE
+    have_count: float = 0.0
+    bought_count: float = 0.0
+
+    @property
+    def left(self) -> Range:
+        """Return what is left over, shelf and purchase together [L] or [1], whichever it is sold by."""
+        there = self.have_l + self.bought_l + self.have_count + self.bought_count
+        need = self.need_l + self.need_count
+        return Range(
+            low=max(0.0, there - need.high),
+            likely=max(0.0, there - need.likely),
+            high=max(0.0, there - need.low),
+        )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -248,6 +269,35 @@ class Worth:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Choice:
+    """
+    How the routes of the groups were chosen together.
+
+    Attributes
+    ----------
+    ways
+        Choices there were: sequences of one group times those of the next [1].
+    cost
+        What the routes cost together: set-up once per kind of work and material, materials bought whole [money].
+    gap
+        Share [1] by which any choice of offered sequences may at most cost less.
+    splits
+        Further answers where parts of one look could not agree [1].
+    proved
+        Whether none of the ways costs less in the sum that was minimised.
+    hurried
+        Whether days weighed more in that sum, for a date.
+    """
+
+    ways: int
+    cost: float
+    gap: float
+    splits: int
+    proved: bool
+    hurried: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class PiecePlan:
     """
     The plan.
@@ -282,6 +332,10 @@ class PiecePlan:
         Checksum of the facts used.
     mending
         Mending of parts and of the whole, in working order.
+    choice
+        How the routes were chosen together; None where nothing had to be chosen.
+    gear
+        Brushes, cloths and protection that the steps ask for; apart from `money`, as most of it serves many pieces.
     """
 
     piece: str
@@ -304,6 +358,8 @@ class PiecePlan:
     worth: Worth
     knowledge_version: str
     mending: tuple[MendJob, ...] = ()
+    choice: Choice | None = None
+    gear: tuple[Purchase, ...] = ()
 
     @property
     def surfaces(self) -> tuple[str, ...]:

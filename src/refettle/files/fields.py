@@ -33,6 +33,7 @@ KIND_WORDS = {
     "damage": "damage",
     "repair": "repair",
     "fitting": "fitting",
+    "supply": "supply",
 }
 _SHOWN = 12
 

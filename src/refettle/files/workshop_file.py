@@ -1,31 +1,18 @@
 """The workshop file: tools, air, time, shelf and prices."""
 
-from collections.abc import Callable
-from collections.abc import Mapping as Table
 from dataclasses import dataclass, field, replace
 from typing import Final
 
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Assumed, Product, Workshop
+from refettle.domain.piece import Assumed, Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
-from refettle.files.amounts import (
-    Unclear,
-    count,
-    film_um,
-    money,
-    number,
-    quoted,
-    share,
-    temp_c,
-    time_h,
-    volume_l,
-)
-from refettle.files.fields import Desk, nearest
+from refettle.files.amounts import Unclear, count, money, number, quoted, time_h
+from refettle.files.fields import Desk
 from refettle.files.own_steps import METHODS
-from refettle.files.yaml_tree import Entry, Listing, Tree, plain, read_tree
+from refettle.files.stock import read_stock
+from refettle.files.yaml_tree import Entry, Tree, plain, read_tree
 from refettle.knowledge.knowledge import Knowledge
-from refettle.knowledge.rows import Property
 
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
@@ -33,7 +20,6 @@ WORKSHOP_KEYS: Final = (
     "clamps", "evenings per week", "hours per evening", "stock", "prices", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
-PRODUCT_KEYS: Final = ("name", "class", "have", "tin", "price", "label")
 USUAL_TOOLS: Final = (
     "hand-block",
     "foam-pad",
@@ -46,13 +32,6 @@ USUAL_TOOLS: Final = (
 COOLER_C: Final = 4.0
 DAMPER_RH: Final = 0.10
 _DAMPEST_RH: Final = 0.98
-_UNITS: Final[Table[str, tuple[str, Callable[[str], float | Unclear]]]] = {
-    "h": ("h", time_h),
-    "um": ("um", film_um),
-    "C": ("c", temp_c),
-    "1": ("", share),
-    "m3/m3": ("", share),
-}
 
 
 @dataclass(slots=True, kw_only=True)
@@ -121,7 +100,7 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             words = (desk.choice(item, key, METHODS, "way to lay a coat") for item in desk.items(entry.value))
             draft.workshop = replace(shop, methods=frozenset(word for word in words if word))
         case "stock":
-            draft.workshop = replace(shop, products=_read_stock(desk, entry.value))
+            draft.workshop = replace(shop, products=read_stock(desk, entry.value))
         case "prices":
             draft.workshop = replace(shop, prices=_read_prices(desk, entry.value))
         case _:
@@ -213,110 +192,6 @@ def _read_airs(desk: Desk, draft: _Draft, tree: Tree) -> None:
 
 def _air_text(air: Air) -> str:
     return f"{air.temp_c:.0f} C, {air.rh * 100:.0f} %"
-
-
-def _read_stock(desk: Desk, tree: Tree) -> tuple[Product, ...]:
-    """Read the tins; names differ."""
-    if not isinstance(tree, Listing):
-        desk.say(
-            "wrong-form",
-            tree.line,
-            "stock",
-            "a list of tins is due here",
-            "begin each tin with a dash: - name: white primer",
-        )
-        return ()
-    products: dict[str, Product] = {}
-    for item in tree.items:
-        product = _read_product(desk, item)
-        if product is None:
-            continue
-        if product.name in products:
-            what = f"{quoted(product.name)} stands here a second time"
-            desk.say("word-twice", item.line, "stock", what, "give each tin a name of its own")
-        products[product.name] = product
-    return tuple(products.values())
-
-
-def _read_product(desk: Desk, tree: Tree) -> Product | None:
-    """Read one tin."""
-    mapping = desk.mapping(tree, "stock", '"name: white primer" and "class: oil primer"')
-    if mapping is None:
-        return None
-    product = Product(name="", cls="", where=desk.where(mapping.line, "stock"))
-    for entry in mapping.entries:
-        path = f"stock/{entry.key}"
-        match plain(entry.key):
-            case "name":
-                product = replace(product, name=desk.text(entry.value, path) or "")
-            case "class":
-                product = replace(product, cls=desk.word(entry.value, path, "film") or "")
-            case "have":
-                product = replace(product, have_l=desk.amount(entry.value, path, volume_l) or 0.0)
-            case "tin":
-                product = replace(product, size_l=desk.amount(entry.value, path, volume_l) or product.size_l)
-            case "price":
-                product = replace(product, price=desk.amount(entry.value, path, money))
-            case "label":
-                product = replace(product, label=_read_label(desk, entry.value, path))
-            case _:
-                desk.unknown_key(entry, path, PRODUCT_KEYS)
-    keys = {plain(entry.key) for entry in mapping.entries}
-    for key, eg in (("name", "name: white primer"), ("class", "class: oil primer")):
-        if key not in keys:
-            desk.say("missing", mapping.line, f"stock/{key}", f"this tin has no {key}", f'add e.g. "{eg}"')
-    return replace(product, where=desk.where(mapping.line, f"stock/{product.name}")) if product.name else None
-
-
-def _read_label(desk: Desk, tree: Tree, path: str) -> tuple[tuple[str, float], ...]:
-    """Read figures of a label that override the class."""
-    mapping = desk.mapping(tree, path, '"recoat from: 2 h"')
-    if mapping is None:
-        return ()
-    properties = {
-        plain(name).removesuffix(f" {_UNITS.get(prop.unit, (prop.unit, None))[0]}"): prop
-        for name, prop in desk.knowledge.properties.get("film", {}).items()
-        if prop.type in {"number", "flag"}
-    }
-    label: list[tuple[str, float]] = []
-    for entry in mapping.entries:
-        below = f"{path}/{entry.key}"
-        prop = properties.get(plain(entry.key))
-        if prop is None:
-            near = nearest(plain(entry.key), list(properties))
-            do = (
-                f'write "{near}"'
-                if near
-                else "write e.g. recoat from, recoat until, sand, cured, touch, min, rh max, solids vol"
-            )
-            desk.say(
-                "unknown-key", entry.line, below, f"{quoted(entry.key)} is no figure that a label gives", do
-            )
-            continue
-        value = _read_figure(desk, entry, below, prop)
-        if value is not None:
-            label.append((prop.name, value))
-    return tuple(label)
-
-
-def _read_figure(desk: Desk, entry: Entry, path: str, prop: Property) -> float | None:
-    """Read one figure in the unit of its property."""
-    if prop.type == "flag":
-        said = desk.yes(entry.value, path)
-        return None if said is None else float(said)
-    value = desk.amount(entry.value, path, _UNITS.get(prop.unit, ("", number))[1])
-    if value is None:
-        return None
-    low, high = prop.low, prop.high
-    if (low is not None and value < low) or (high is not None and value > high):
-        what = (
-            f"{value:g} {prop.unit} is outside {low:g} to {high:g} {prop.unit}"
-            if low is not None and high is not None
-            else "out of range"
-        )
-        desk.say("unclear-amount", entry.line, path, what, "check the figure and its unit")
-        return None
-    return value
 
 
 def _read_prices(desk: Desk, tree: Tree) -> tuple[tuple[str, float], ...]:

@@ -94,6 +94,8 @@ class FilmFacts:
     smooths_h_m2: float
     for_use: str
     resist_weather: float
+    keeps_months: float
+    keeps_opened_months: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -193,6 +195,9 @@ class CleanerFacts:
     dry_h: float
     price_m2: float
     darkens_tannin: float
+    l_m2: float
+    tin_l: float
+    bought_as: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -216,6 +221,8 @@ class RemoverFacts:
     not_for_lead: bool
     restricted: bool
     voc_g_l: float
+    l_m2: float
+    tin_l: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -323,3 +330,16 @@ class LabourFacts:
     frame_m2_h: float
     carved_m2_h: float
     setup_h: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SupplyFacts:
+    """What is bought by the piece or pack and how far it goes; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    pack: float
+    price: float
+    serves_m2: float
+    clogged_m2: float
+    lasts: bool

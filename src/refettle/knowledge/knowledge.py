@@ -20,7 +20,7 @@ class Knowledge:
     version
         Checksum of the tables it was read from.
     films, woods, builds, contaminants, latents, cleaners, removers, tools, tests, damages, repairs, faults, labours,
-    operations, fittings
+    operations, fittings, supplies
         Facts by id, one mapping a kind.
     identities
         Kind → id → identity.
@@ -52,6 +52,7 @@ class Knowledge:
     labours: Mapping[str, facts.LabourFacts]
     operations: Mapping[str, facts.OperationFacts]
     fittings: Mapping[str, facts.FittingFacts]
+    supplies: Mapping[str, facts.SupplyFacts]
     identities: Mapping[str, Mapping[str, Identity]]
     properties: Mapping[str, Mapping[str, Property]]
     sources: Mapping[str, SourceRow]
@@ -110,6 +111,7 @@ class Knowledge:
             labours=resolve.resolve_kind("labour", facts.LabourFacts, *tables),
             operations=resolve.resolve_kind("operation", facts.OperationFacts, *tables),
             fittings=resolve.resolve_kind("fitting", facts.FittingFacts, *tables),
+            supplies=resolve.resolve_kind("supply", facts.SupplyFacts, *tables),
             identities=by_kind,
             properties=props,
             sources=keyed,
@@ -177,6 +179,10 @@ class Knowledge:
     def fitting(self, id_: str) -> facts.FittingFacts:
         """Return what is done with a fitting."""
         return self.fittings[id_]
+
+    def supply(self, id_: str) -> facts.SupplyFacts:
+        """Return the facts of something bought by the piece."""
+        return self.supplies[id_]
 
     def has(self, kind: str, id_: str) -> bool:
         """Return whether there is such an id of that kind."""

@@ -14,6 +14,7 @@ from refettle.domain.piece import Look, Piece, Surface, Workshop
 from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.plan import Route
 from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.check_choice import choice
 from refettle.planning.check_days import days
 from refettle.planning.check_mending import mending
 from refettle.planning.check_order import names_and_means, order_and_drying
@@ -91,6 +92,7 @@ def check_plan(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePla
                 made = check_route(know, piece, workshop, surface, route, look)
                 found.extend(_of(route, finding) if route is not group.route else finding for finding in made)
     found.extend(whole(know, piece, workshop, plan))
+    found.extend(choice(know, piece, workshop, plan))
     found.extend(days(know, piece, workshop, plan))
     return tuple(found)
 

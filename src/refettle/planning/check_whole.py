@@ -92,9 +92,11 @@ def _sums(know: Knowledge, piece: Piece, plan: PiecePlan) -> Iterator[Finding]:
         )
     setups: dict[tuple[str, str], float] = {}
     routes = [g.route for g in plan.groups if g.route is not None]
-    for step in (cost.step for route in routes for cost in route.steps):
-        key = (step.verb, step.what)
-        setups[key] = max(setups.get(key, 0.0), 60.0 * setup_h(know, step))
+    for route in routes:
+        own: dict[tuple[str, str], float] = {}
+        for step in (cost.step for cost in route.steps):
+            own[step.verb, step.what] = own.get((step.verb, step.what), 0.0) + 60.0 * setup_h(know, step)
+        setups = {key: max(setups.get(key, 0.0), own.get(key, 0.0)) for key in setups.keys() | own.keys()}
     shared = sum(setups.values())
     whole = sum(task.minutes for day in plan.days for task in day.tasks if not task.number)
     likely = sum(route.minutes.likely for route in routes) + shared + whole
@@ -135,12 +137,17 @@ def _bought(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) 
         if any(amount < own - 1e-9 for amount, own in zip(said, least, strict=True)):
             what = f"the list says {item.need_l.likely:.2f} L of {name}, the coats take {least[1]:.2f} L"
             yield finding(piece, "runs-short", path, what, "add up the litres again")
-        yield from _covered(piece, workshop, name, item)
     for cls in films.keys() - need.keys():
         what = f"no step uses {know.name('film', cls)}"
         yield finding(piece, "bought-for-nothing", f"buy/{cls}", what, "take it off the list")
     known = known_reason(know)
     for item in plan.buy:
+        if item.need_l.high > 0:
+            yield from _covered(piece, workshop, item.name, item)
+        if item.have_count + item.bought_count < item.need_count.likely - 1e-9:
+            there = f"{item.have_count:g} there and {item.bought_count:g} bought"
+            what = f"{item.name}: {there} do not make the {item.need_count.likely:.1f} needed"
+            yield finding(piece, "runs-short", f"buy/{item.cls}", what, "buy more")
         if not item.because or unknown_reasons(item.because, known):
             what = f"need and price of {item.name} lead to no source"
             yield finding(
@@ -151,7 +158,7 @@ def _bought(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePlan) 
 def _covered(piece: Piece, workshop: Workshop, name: str, item: Purchase) -> Iterator[Finding]:
     """Yield a film of which shelf and tins together do not hold enough."""
     path = f"buy/{item.cls}"
-    have = sum(p.have_l for p in workshop.products if p.cls == item.cls)
+    have = sum(p.have_l for p in workshop.products if p.cls == item.cls and p.kind == item.kind)
     tins = sum(int(count or 1) * float(size) for count, size in _TIN.findall(item.buy))
     if not near(item.have_l, have):
         what = f"the list says {item.have_l:g} L of {name} is there, the shelf holds {have:g} L"

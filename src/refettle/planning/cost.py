@@ -26,7 +26,7 @@ _BY_METHOD = {
     "brush": "brush-coat", "wipe": "wipe-coat", "pad": "wipe-coat", "roller": "roll-coat", "spray": "spray-coat",
     "aerosol": "spray-coat",
 }  # fmt: skip
-_ABRASIVE_M2 = 0.6
+ABRASIVE_M2 = 0.6
 _TROUBLE = 4.0
 _SEQUENCE_PASSES = 2.6
 _TO_BARE_PASSES = 2.5
@@ -259,7 +259,7 @@ def _material(
     if step.verb == "strip" and know.has("remover", step.what):
         return 0.0, know.remover(step.what).price_m2 * area * max(1, step.coats)
     if step.verb in {"sand", "scuff", "rub_out"}:
-        return 0.0, _ABRASIVE_M2 * area * (
+        return 0.0, ABRASIVE_M2 * area * (
             2.0 if "sequence" in step.how else 4.0 if "to bare" in step.how else 1.0
         )
     if step.verb == "repair" and know.has("repair", step.what):

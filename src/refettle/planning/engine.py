@@ -145,7 +145,7 @@ class Engine:
     _readings: list[Reading] = field(default_factory=list)
     _ids: dict[State, int] = field(default_factory=dict)
     _seats: dict[Step, tuple[Seat, ...]] = field(default_factory=dict)
-    _played: dict[tuple[int, Step], tuple[int, Hits]] = field(default_factory=dict)
+    _played: dict[Step, dict[int, tuple[int, Hits]]] = field(default_factory=dict)
 
     def state_id(self, state: State) -> int:
         """Return the number of a state, new or known."""
@@ -166,10 +166,12 @@ class Engine:
 
     def play(self, number: int, step: Step) -> tuple[int, Hits]:
         """Return the number of the next state and the hits of a step on a state."""
-        key = (number, step)
-        known = self._played.get(key)
+        rows = self._played.get(step)
+        if rows is None:
+            rows = self._played[step] = {}
+        known = rows.get(number)
         if known is None:
-            known = self._played[key] = self._play(number, step)
+            known = rows[number] = self._play(number, step)
             self.played += 1
         return known
 

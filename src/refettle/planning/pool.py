@@ -71,7 +71,7 @@ def build_pool(bench: Bench, menu: Menu, found: Found) -> Pool:
             if weights[i] < 0.05:
                 continue
             alone = tuple(1.0 if j == i else 0.0 for j in range(len(weights)))
-            other = Search(bench, menu, alone).run(most=120)
+            other = Search(bench, menu, alone).run(most=300)
             if other.steps and other.steps not in routes:
                 routes.append(other.steps)
     costs = tuple(cost_in_worlds(bench, menu, steps) for steps in routes)

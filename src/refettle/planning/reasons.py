@@ -1,5 +1,6 @@
 """Why each step is there: what would go wrong, or not be had, without it."""
 
+from collections.abc import Sequence
 from dataclasses import replace
 
 from refettle.domain.plan import Hit, Range, Risk, Route, StepCost
@@ -62,7 +63,7 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     risks = numbered(risks_on(bench, whole), len(steps))
     weights = {r.fault: r for r in risks}
     reasons = [reason_of(bench, menu, whole, i, weights) if with_reasons else "" for i in range(len(steps))]
-    costs = _step_costs(bench, steps, reasons)
+    costs = step_costs(bench, steps, reasons)
     zero = Range(low=0.0, likely=0.0, high=0.0)
     lost = any(loses_original(s) for s in steps) and not bench.begin.worlds[0].states[0].bare
     value_lost = VALUE_LOST_M2.get(bench.surface.value, 0.0) * bench.surface.area_m2 if lost else 0.0
@@ -84,7 +85,7 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     )  # fmt: skip
 
 
-def _step_costs(bench: Bench, steps: tuple[Step, ...], reasons: list[str]) -> list[StepCost]:
+def step_costs(bench: Bench, steps: tuple[Step, ...], reasons: Sequence[str]) -> list[StepCost]:
     """Return what each step takes, in the heaviest world, with its reason."""
     costs = []
     bare = bench.begin.worlds[0].states[0].bare

@@ -148,22 +148,32 @@ class Search:
         if not done and heap:
             likely = {id(e[2]): e[2] for e in sorted(heap, key=lambda e: (e[0], e[1]))[:_DIVES_FROM]}
             deepest = max(heap, key=lambda e: (e[2].stage, -e[0]))[2]
-            ends = [self._dive(ahead, start) for start in (root, deepest, *likely.values())]
+            seen: dict[tuple[object, ...], float] = {}
+            ends = [self._dive(ahead, start, seen) for start in (root, deepest, *likely.values())]
             done = [end for end in ends if end is not None]
         if done:
             node = min(done, key=lambda n: n.cost)
             return Found(steps=way_to(node), cost=node.cost, expanded=expanded, exact=False, bound=bound)
         return Found(steps=(), cost=float("inf"), expanded=expanded, exact=not heap, bound=bound)
 
-    def _dive(self, ahead: Ahead, node: Node) -> Node | None:
-        """Return an end reached from a node by the best offer of each stage, or None: for a search cut short."""
+    def _dive(self, ahead: Ahead, node: Node, seen: dict[tuple[object, ...], float]) -> Node | None:
+        """
+        Return an end reached from a node by the best offer of each stage, or None: for a search cut short.
+
+        Notes
+        -----
+        Where another dive was at an equal node for no more, nothing better lies beyond.
+        """
         if node.stage == _DONE:
             return node
+        if seen.get(node.key, float("inf")) <= node.cost:
+            return None
+        seen[node.key] = node.cost
         whole = len(self._lots(node))
         made = [self._judge(ahead, node, offer, whole) for offer in self._offers(node.stage, node.slots)]
         ways = sorted((m for m in made if m is not None), key=lambda m: m[0])
         for _, then, _, _ in ways[:_DIVE_WIDTH]:
-            end = self._dive(ahead, then)
+            end = self._dive(ahead, then, seen)
             if end is not None:
                 return end
         return None

@@ -1,25 +1,29 @@
-"""What to buy: litres per material against the shelf, in tins."""
-
-from math import ceil
+"""What to buy: what all steps use of each material, set against the shelf, in whole tins and sheets."""
 
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, Purchase
-from refettle.domain.plan import Range
+from refettle.domain.plan import Range, StepCost
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.cost import price_per_litre
+from refettle.services.needs import needs_of, to_cover
+from refettle.services.ware import packs_for, ware_of
+from refettle.solver.choice import Key
 
-_TINS_L = (0.1, 0.25, 0.5, 0.75, 1.0, 2.5)
-_DEAD_L = 0.05
-_MOST_TINS = 3
 _FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
 _BLEACHES = {
     "oxalic-acid": "oxalic acid",
     "chlorine": "chlorine bleach",
     "peroxide-alkali": "two-part bleach",
 }
-_ABRASIVE = ("formula:abrasive-by-area",)
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
+KINDS = ("film", "remover", "cleaner", "bleach", "repair", "abrasive", "gear")
+"""Kinds of purchase in the order of a list."""
+
+
+def place_on_list(item: Purchase) -> tuple[int, str, int]:
+    """Return where a purchase stands in a list: by kind, abrasives by what they are and by grit."""
+    supply, _, grit = item.cls.partition(".P") if item.kind == "abrasive" else ("", "", "")
+    return KINDS.index(item.kind), supply, int(grit or 0)
 
 
 def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) -> tuple[Purchase, ...]:
@@ -28,154 +32,111 @@ def to_buy(know: Knowledge, workshop: Workshop, plans: tuple[GroupPlan, ...]) ->
 
     Notes
     -----
-    Films: litres of all groups, 0.05 L left in brush and can per material (coatings notes §1.1,
-    common practice), against the shelf; tins rounded up to cover the high estimate's likely half.
-    Cleaners, removers, bleaches and abrasives are priced by area, repairs by the piece.
+    Films, removers and cleaners by the litre, abrasives by the piece: what all groups need, against the shelf,
+    whole tins, sheets and packs to cover half-way between the likely and the high need. Of a film 0.05 L more
+    stay in brush and can (coatings notes §1.1, common practice). Bleaches, and soap and the like, are priced by
+    area, repairs by the piece.
     """
-    need: dict[str, Range] = {}
-    other: dict[tuple[str, str], Range] = {}
+    need: dict[Key, Range] = {}
+    other: dict[Key, Range] = {}
     for plan in plans:
-        if plan.route is None:
-            continue
-        for cost in plan.route.steps:
-            step = cost.step
-            if step.is_coat:
-                need[step.what] = need.get(step.what, ZERO) + cost.litres
-                continue
-            kind, what = _kind(know, step)
-            if kind:
-                other[kind, what] = other.get((kind, what), ZERO) + cost.money
-    bought = [film_purchase(know, workshop, cls, _with_dead(amount)) for cls, amount in need.items()]
-    for (kind, what), money in other.items():
-        name, because = _named(know, kind, what)
-        bought.append(
-            Purchase(
-                cls=what,
-                kind=kind,
-                name=name,
-                need_l=ZERO,
-                have_l=0.0,
-                buy=name,
-                money=money,
-                because=because,
-            )
-        )
-    return tuple(bought)
+        for cost in plan.route.steps if plan.route is not None else ():
+            whole = needs_of(know, plan.area_m2, cost)
+            for key, amount in whole.items():
+                need[key] = need.get(key, ZERO) + amount
+            loose = _by_area(know, cost)
+            if loose is not None and not whole:
+                other[loose] = other.get(loose, ZERO) + cost.money
+    bought = [
+        whole_purchase(know, workshop, key, _with_extra(amount, ware_of(know, workshop, key).extra))
+        for key, amount in need.items()
+    ]
+    bought += [_loose_purchase(know, key, money) for key, money in other.items()]
+    return tuple(sorted(bought, key=place_on_list))
 
 
-def _with_dead(amount: Range) -> Range:
-    """Return what is used with what stays in brush and can added [L]."""
-    return Range(low=amount.low + _DEAD_L, likely=amount.likely + _DEAD_L, high=amount.high + _DEAD_L)
-
-
-def _kind(know: Knowledge, step: Step) -> tuple[str, str]:
-    """Return the kind of material a working step uses up."""
-    if step.verb in {"clean", "rinse", "neutralise"}:
-        return ("", "") if step.what in _FREE else ("cleaner", step.what)
-    if step.verb == "strip":
-        return "remover", step.what
-    if step.verb in {"sand", "scuff", "rub_out"} and step.grit:
-        return "abrasive", str(step.grit)
-    if step.verb == "repair" and know.has("repair", step.what) and know.repair(step.what).price > 0:
-        return "repair", step.what
-    if step.verb == "bleach":
-        return "bleach", step.what
-    return "", ""
-
-
-def _named(know: Knowledge, kind: str, what: str) -> tuple[str, tuple[str, ...]]:
-    """Return how a material stands on the list and what its price rests on."""
-    if kind == "abrasive":
-        return f"abrasive P{what}", _ABRASIVE
-    if kind == "bleach":
-        return _BLEACHES.get(what, f"{what} bleach"), ("verb:bleach",)
-    if kind == "repair":
-        return f"for: {know.name(kind, what)}", know.because(f"repair:{what}", "price")
-    return know.name(kind, what), know.because(f"{kind}:{what}", "price_m2")
-
-
-def _tins(sizes: list[float], short_l: float) -> list[float]:
-    """Return the tins that hold at least what is short with least left over: at most two sizes mixed [L]."""
-    best = [sizes[-1]] * ceil(short_l / sizes[-1])
-    for large in sizes:
-        for count in range(ceil(short_l / large) + 1):
-            left = short_l - count * large
-            rest = [s for s in sizes if s >= left - 1e-9]
-            if left > 0 and not rest:
-                continue
-            tins = [large] * count + ([rest[0]] if left > 0 else [])
-            if len(tins) <= _MOST_TINS and tins and _weight(tins) < _weight(best):
-                best = tins
-    return best
-
-
-def _weight(tins: list[float]) -> float:
-    """Return what tins cost relative to a litre: the contents, and a fifth of a litre for each tin [L]."""
-    return sum(tins) + 0.2 * len(tins)
-
-
-def _counted(tins: tuple[float, ...]) -> list[tuple[float, int]]:
-    """Return tin sizes with their count, largest first."""
-    return [(size, tins.count(size)) for size in sorted(set(tins), reverse=True)]
-
-
-def tins_to_buy(workshop: Workshop, cls: str, need: Range) -> tuple[float, ...]:
+def whole_purchase(know: Knowledge, workshop: Workshop, key: Key, need: Range) -> Purchase:
     """
-    Return the tins that cover what the shelf is short of.
-
-    Parameters
-    ----------
-    workshop
-        Shelf and tin sizes.
-    cls
-        Film class.
-    need
-        What is needed, what stays in brush and can included [L].
-
-    Returns
-    -------
-    tuple of float
-        Contents [L], largest first; none where the shelf is enough.
-    """
-    short = 0.5 * (need.likely + need.high) - on_shelf(workshop, cls)
-    if short <= 0:
-        return ()
-    sizes = sorted({p.size_l for p in workshop.products if p.cls == cls and p.size_l > 0}) or list(_TINS_L)
-    return tuple(sorted(_tins(sizes, short), reverse=True))
-
-
-def on_shelf(workshop: Workshop, cls: str) -> float:
-    """Return what the shelf holds of a film class [L]."""
-    return sum(p.have_l for p in workshop.products if p.cls == cls)
-
-
-def film_purchase(know: Knowledge, workshop: Workshop, cls: str, need: Range) -> Purchase:
-    """
-    Return the purchase of one film class.
+    Return the purchase of something that is bought whole.
 
     Parameters
     ----------
     know, workshop
-        Facts; shelf, tin sizes and prices.
-    cls
-        Film class.
+        Facts; shelf, sizes and prices.
+    key
+        Kind and id.
     need
-        What is needed, what stays in brush and can included [L].
+        What is needed, what stays in brush and can included [L] or [1].
 
     Returns
     -------
     Purchase
-        With tins in words; no tins and no money where the shelf is enough.
+        With tins or pieces in words; no words and no money where the shelf is enough.
     """
-    bought = tins_to_buy(workshop, cls, need)
-    money = sum(bought) * price_per_litre(know, workshop, cls)
+    kind, id_ = key
+    ware = ware_of(know, workshop, key)
+    bought = packs_for(ware, to_cover(need) - ware.have)
+    money = sum(bought) * ware.price
+    counted = kind == "abrasive"
     return Purchase(
-        cls=cls,
-        kind="film",
-        name=know.film(cls).name,
-        need_l=need,
-        have_l=on_shelf(workshop, cls),
-        buy=" + ".join(f"{n} × {s:g} L" if n > 1 else f"{s:g} L" for s, n in _counted(bought)),
-        money=Range(low=0.8 * money, likely=money, high=1.3 * money),
-        because=(*know.because(f"film:{cls}", "wet_um"), *know.because(f"film:{cls}", "price_l")),
+        cls=id_, kind=kind, name=whole_name(know, key), buy=_words(kind, bought),
+        money=Range(low=0.8 * money, likely=money, high=1.3 * money), because=ware.because,
+        need_l=ZERO if counted else need, need_count=need if counted else ZERO,
+        have_l=0.0 if counted else ware.have, have_count=ware.have if counted else 0.0,
+        bought_l=0.0 if counted else sum(bought), bought_count=sum(bought) if counted else 0.0,
+    )  # fmt: skip
+
+
+def _with_extra(need: Range, extra: float) -> Range:
+    """Return what is used with what stays in brush and can added [L]."""
+    return Range(low=need.low + extra, likely=need.likely + extra, high=need.high + extra)
+
+
+def whole_name(know: Knowledge, key: Key) -> str:
+    """Return how a thing bought whole stands on the list."""
+    kind, id_ = key
+    if kind != "abrasive":
+        return know.name(kind, id_)
+    supply, _, grit = id_.partition(".P")
+    return f"{know.name('supply', supply)} P{grit}" if grit else know.name("supply", supply)
+
+
+def _words(kind: str, bought: tuple[float, ...]) -> str:
+    """Return tins or pieces in words, largest first; empty where none is bought."""
+    sizes = [(size, bought.count(size)) for size in sorted(set(bought), reverse=True)]
+    if kind != "abrasive":
+        return " + ".join(f"{n} × {s:g} L" if n > 1 else f"{s:g} L" for s, n in sizes)
+    return " + ".join(pack_words(round(s), n) for s, n in sizes)
+
+
+def pack_words(pack: int, count: int) -> str:
+    """Return so many packs in words: ``3``, or ``2 packs of 5``."""
+    return f"{count}" if pack == 1 else f"{count} pack{'s' if count > 1 else ''} of {pack}"
+
+
+def _by_area(know: Knowledge, cost: StepCost) -> Key | None:
+    """Return the kind and id of what a working step uses up, whatever it is sold by; None where it costs nothing."""
+    step: Step = cost.step
+    if step.verb in {"clean", "rinse", "neutralise"}:
+        return None if step.what in _FREE else ("cleaner", step.what)
+    if step.verb == "strip":
+        return "remover", step.what
+    if step.verb == "repair" and know.has("repair", step.what) and know.repair(step.what).price > 0:
+        return "repair", step.what
+    return ("bleach", step.what) if step.verb == "bleach" else None
+
+
+def _loose_purchase(know: Knowledge, key: Key, money: Range) -> Purchase:
+    """Return the purchase of something priced by area or by the piece of work."""
+    kind, what = key
+    name: str
+    because: tuple[str, ...]
+    if kind == "bleach":
+        name, because = _BLEACHES.get(what, f"{what} bleach"), ("verb:bleach",)
+    elif kind == "repair":
+        name, because = f"for: {know.name(kind, what)}", know.because(f"repair:{what}", "price")
+    else:
+        name, because = know.name(kind, what), know.because(f"{kind}:{what}", "price_m2")
+    return Purchase(
+        cls=what, kind=kind, name=name, need_l=ZERO, have_l=0.0, buy=name, money=money, because=because
     )

@@ -14,6 +14,8 @@ from refettle.services.grouping import Group
 
 _FREE_LOOKS = ("keep", "natural", "opaque")
 _LEAST_SETUP = 0.12
+ASIDE = 300
+"""States expanded in a search whose answer is only one of several to choose from [1]."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,8 +49,13 @@ class Case:
         return tuple(w.weight for w in self.bench.begin.worlds)
 
     def search(self, aim: Aim | None = None, menu: Menu | None = None, most: int = MAX_EXPANSIONS) -> Found:
-        """Return the best route under an aim, at most so many states expanded."""
-        return Search(self.bench, menu or self.menu, self.weights, aim or self.aim).run(most)
+        """Return the best route under an aim, at most so many states expanded; searched once, then remembered."""
+        menu, aim = menu or self.menu, aim or self.aim
+
+        def run() -> Found:
+            return Search(self.bench, menu, self.weights, aim).run(most)
+
+        return self.bench.kept(menu, f"found, {aim.name}, {most}", run)
 
 
 def open_case(

@@ -12,7 +12,8 @@ from refettle.planning.mended import as_mended
 from refettle.planning.reasons import make_route
 from refettle.services.cases import Case, relooked_case
 from refettle.services.grouping import group_surfaces
-from refettle.services.settled import settle, weighed
+from refettle.services.pools import weighed
+from refettle.services.settled import settle
 
 _NEIGHBOURS: Final = {
     "natural": ("natural", "waxed"),
@@ -91,7 +92,7 @@ def finishes_for(piece: Piece, workshop: Workshop, know: Knowledge, surface: str
     One search a class, with that class wanted as body; for a clear look, waxing is asked too.
     """
     piece = as_mended(know, piece)
-    settled = settle(know, piece, workshop, group_surfaces(piece.surfaces))
+    settled = settle(know, piece, workshop, group_surfaces(piece.surfaces)).tries
     case, plan = next((case, found) for case, found in settled if surface in case.group.members)
     now = {step.what for step in plan.steps if step.is_coat}
     found: dict[str, Finish] = {}

@@ -260,7 +260,9 @@ def _late(plan: PiecePlan) -> str:
 def _buy(plan: PiecePlan) -> str:
     """Say what to buy and for how much."""
     tins = [f"{b.name} {b.buy}" for b in plan.buy if b.kind == "film" and b.buy]
-    rest = sorted({b.name for b in plan.buy if b.kind == "remover"})
+    rest = sorted(
+        {f"{b.name} {b.buy}" if b.bought_l else b.name for b in plan.buy if b.kind == "remover" and b.buy}
+    )
     have = [b.name for b in plan.buy if b.kind == "film" and not b.buy]
     if not plan.buy:
         return ""

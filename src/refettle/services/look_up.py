@@ -26,6 +26,7 @@ KIND_WORDS: Final = {
     "labour": ("kind of work", "kinds of work"),
     "operation": ("operation of mending", "operations of mending"),
     "fitting": ("fitting", "fittings"),
+    "supply": ("supply", "supplies"),
 }
 """Kinds of thing, in the order they are listed, with the words for one and for many."""
 _OTHER_WORDS: Final = {

@@ -3,16 +3,14 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look
 from refettle.domain.plan import Risk
 from refettle.domain.step import Step, mark_words
-from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import harm, hazard
 from refettle.planning.offers import Menu, nice_hours, wait_until
 from refettle.planning.reasons import look_had, risks_on
 from refettle.planning.search import Bench
-from refettle.planning.start import start
-from refettle.services.foresee import closed, own_steps
+from refettle.services.agree import body_class
 from refettle.services.step_words import step_words
 
 SOUND_BELOW = 0.3
@@ -46,69 +44,57 @@ class Change:
     risks_after: tuple[Risk, ...]
 
 
-def smallest_change(piece: Piece, workshop: Workshop, know: Knowledge) -> dict[str, Change | None]:
+def change_sequence(bench: Bench, steps: tuple[Step, ...], body: str = "") -> Change | None:
     """
-    Return, per surface, the smallest change that makes the intended sequence sound.
+    Return the smallest change that makes a closed sequence sound on a bench, or None if it is sound.
 
     Parameters
     ----------
-    piece
-        Piece with `intend`.
-    workshop, know
-        Place and facts.
+    bench
+        The surface.
+    steps
+        The sequence, closing use included.
+    body
+        Class that must make the look afterwards, so that parts of one look agree; empty = any.
 
     Returns
     -------
-    dict
-        Surface → change; None where the sequence is sound as it is. Where no one or two edits bring
-        every risk below `SOUND_BELOW`, the pair that lowers the expected harm most is returned; its
-        `risks_after` says what is left.
-
-    Notes
-    -----
-    One edit is tried before two; among equals the one with the least expected harm left wins.
-    """
-    found: dict[str, Change | None] = {}
-    for surface in piece.surfaces:
-        steps = own_steps(piece.intend, surface)
-        if not steps:
-            continue
-        begin = start(know, piece, surface)
-        bench = Bench(know, workshop, surface, begin)
-        found[surface.name] = change_sequence(bench, closed(steps))
-    return found
-
-
-def change_sequence(bench: Bench, steps: tuple[Step, ...]) -> Change | None:
-    """
-    Return the smallest change that makes a closed sequence sound on a bench, or None if it is sound.
+    Change or None
+        None too where nothing leads to that class.
 
     Notes
     -----
     A sequence that gives the look that is wanted gives it still after the change.
     """
     before = risks_on(bench, steps)
-    if _worst(before) < SOUND_BELOW:
+    if _worst(before) < SOUND_BELOW and (not body or body_class(steps) == body):
         return None
-    menu = Menu(
-        know=bench.know, workshop=bench.workshop, surface=bench.surface, look=bench.surface.look or _ANY
-    )
+    wish = bench.surface.look or _ANY
+    menu = Menu(know=bench.know, workshop=bench.workshop, surface=bench.surface, look=wish)
     had = bench.surface.look is not None and look_had(bench, menu, steps)
-    tried = []
+
+    def fits(changed: tuple[Step, ...]) -> bool:
+        return (not body or body_class(changed) == body) and (not had or look_had(bench, menu, changed))
+
+    tried, firsts = [], []
     for words, changed in edits(bench, steps):
         if had and not look_had(bench, menu, changed):
             continue
         after = risks_on(bench, changed)
-        tried.append((_total(bench, after) + _size(words), words, changed, after))
+        firsts.append((_total(bench, after) + _size(words), words, changed, after))
+        if fits(changed):
+            tried.append(firsts[-1])
     tried.sort(key=lambda row: (row[0], row[1]))
+    firsts = firsts if not body else [row for row in firsts if body_class(row[2]) == body] or firsts
+    firsts.sort(key=lambda row: (row[0], row[1]))
     sound = [row for row in tried if _worst(row[3]) < SOUND_BELOW]
     if sound and _size(sound[0][1]) < _BIG:
         _, words, changed, after = sound[0]
         return Change(words=words, steps=changed, edits=1, risks_before=before, risks_after=after)
     pairs = []
-    for _, words, changed, _ in tried[:_TRIED_SECOND]:
+    for _, words, changed, _ in firsts[:_TRIED_SECOND]:
         for more, twice in edits(bench, changed):
-            if had and not look_had(bench, menu, twice):
+            if not fits(twice):
                 continue
             after = risks_on(bench, twice)
             total = _total(bench, after) + _size(words) + _size(more)
@@ -134,6 +120,12 @@ _SIZES = (
 def _size(words: str) -> float:
     """Return how big a change is, beside the harm it leaves [money]: swapping a material is the biggest."""
     return next((size for start_, size in _SIZES if words.startswith(start_)), 6.0)
+
+
+def score(bench: Bench, change: Change) -> tuple[bool, float]:
+    """Return whether a change leaves something unsound, and its size with the harm it leaves [money]."""
+    size = sum(_size(words) for words in change.words.split(", and "))
+    return _worst(change.risks_after) >= SOUND_BELOW, _total(bench, change.risks_after) + size
 
 
 def _worst(risks: tuple[Risk, ...]) -> float:

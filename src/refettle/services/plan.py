@@ -15,18 +15,20 @@ from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
 from refettle.planning.start import answer_chance
+from refettle.services.agree import answers
 from refettle.services.buying import ZERO, to_buy
-from refettle.services.cases import Case, relooked_case
+from refettle.services.cases import ASIDE, Case, relooked_case
 from refettle.services.cautions import LEAD_TOLD, cautions_of
 from refettle.services.days import around, around_minutes, lay_days
+from refettle.services.gear import gear_of
 from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
 from refettle.services.mending import bought_for, give_up_signs, jobs_of, minutes_of
-from refettle.services.settled import days_asked, settle, weighed
+from refettle.services.pools import weighed
+from refettle.services.settled import Settled, days_asked, settle
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
-_ASIDE = 100
 _IN_DAYS_H = 48.0
 _LIKELY = 0.6
 _SHOWS = 0.3
@@ -147,17 +149,36 @@ def marks_that_stay(know: Knowledge, piece: Piece, agreed: list[tuple[Case, Foun
     return tuple(told)
 
 
+def looks_split(piece: Piece, settled: Settled) -> tuple[Finding, ...]:
+    """Return the finding that parts of one look cannot all be done alike."""
+    if not settled.choice.splits:
+        return ()
+    what = "not all parts of one look can be done alike: they differ in their coat, or in old film kept and taken off"
+    do = "look at a sample of each side by side, or ask for another look for one of them"
+    return (Finding(code="look-split", level="note", where=Where(file=piece.name), what=what, do=do),)
+
+
 def lead_of(case: Case) -> float:
     """Return the chance of lead on a group, answers of tests counted in [1]; 0 where nothing opaque is on it."""
     return max(world.states[0].strength("lead") for world in case.bench.begin.worlds)
 
 
 def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
-    """Return the routes of the other weightings that are at least 10 % better in their name."""
+    """
+    Return the routes of the other weightings that are at least 10 % better in their name.
+
+    Notes
+    -----
+    They agree with what the other parts of the look are given, so that each may be taken by itself.
+    """
     kept = []
     seen = {found.steps}
+    free = replace(case.menu, wanted=frozenset(), wanted_stage="", bare_first=False, keep_film=False)
+    agreed = answers(case.bench, case.menu.look, found.steps)
     for aim in AIMS[1:]:
-        other = case.search(aim, most=_ASIDE)
+        other = case.search(aim, free, most=ASIDE)
+        if case.menu != free and answers(case.bench, case.menu.look, other.steps) != agreed:
+            other = case.search(aim, most=ASIDE)
         if not other.steps or other.steps in seen:
             continue
         made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)
@@ -210,7 +231,8 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     """
     piece = as_mended(know, piece)
     groups = group_surfaces(piece.surfaces)
-    agreed = settle(know, piece, workshop, groups)
+    settled = settle(know, piece, workshop, groups)
+    agreed = settled.tries
     plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
     before, after = around(know, plans)
     mending = jobs_of(know, piece, workshop)
@@ -220,20 +242,22 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
     minutes += around_minutes(before, after) + minutes_of(mending)
     lead = {case.group.name: lead_of(case) for case, _ in agreed}
+    cautions = cautions_of(know, piece, workshop, plans, groups, lead)
     whole = PiecePlan(
         piece=piece.name, workshop=workshop.name, currency=workshop.currency, invented=piece.invented, lines=(),
         groups=plans, risks=risks_of(plans), tests=tests_of(plans), buy=buy, money=money, minutes=minutes, days=days,
         wrap_day=wrap_day, cured_day=cured_day,
-        cautions=cautions_of(know, piece, workshop, plans, groups, lead),
+        cautions=cautions, gear=gear_of(know, workshop, plans, cautions),
         findings=(
             *too_late(piece, days, wrap_day, cured_day),
             *fails_likely(know, piece, plans),
             *marks_that_stay(know, piece, agreed),
             *give_up_signs(know, piece),
+            *looks_split(piece, settled),
             *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
-        knowledge_version=know.version, mending=mending,
+        knowledge_version=know.version, mending=mending, choice=settled.choice if settled.choice.ways > 0 else None,
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
 

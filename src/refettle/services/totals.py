@@ -3,21 +3,36 @@
 from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import GroupPlan, Worth
 from refettle.domain.plan import Range, Risk, TestAdvice
+from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.search import setup_hours
 
 
 def setup_of(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Range:
-    """Return set-up and clean-up, once per kind of work and material of the piece [min]."""
+    """
+    Return set-up and clean-up of a piece [min].
+
+    Notes
+    -----
+    Groups that use the same material for the same work share its sessions: of those groups, the one with the
+    most sessions counts.
+    """
+    routes = [tuple(c.step for c in plan.route.steps) for plan in plans if plan.route is not None]
     seen: dict[tuple[str, str], float] = {}
-    for plan in plans:
-        if plan.route is None:
-            continue
-        for cost in plan.route.steps:
-            key = (cost.step.verb, cost.step.what)
-            seen[key] = max(seen.get(key, 0.0), 60.0 * setup_hours(know, cost.step))
+    for steps in routes:
+        for key, hours in setups_of(know, steps).items():
+            seen[key] = max(seen.get(key, 0.0), 60.0 * hours)
     total = sum(seen.values())
     return Range(low=0.7 * total, likely=total, high=1.5 * total)
+
+
+def setups_of(know: Knowledge, steps: tuple[Step, ...]) -> dict[tuple[str, str], float]:
+    """Return set-up and clean-up of one route per kind of work and material, over all its sessions [h]."""
+    made: dict[tuple[str, str], float] = {}
+    for step in steps:
+        key = (step.verb, step.what)
+        made[key] = made.get(key, 0.0) + setup_hours(know, step)
+    return {key: hours for key, hours in made.items() if hours > 0}
 
 
 def risks_of(plans: tuple[GroupPlan, ...]) -> tuple[tuple[str, Risk], ...]:

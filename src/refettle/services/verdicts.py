@@ -7,7 +7,7 @@ from refettle.domain.plan import Route
 from refettle.planning.clash import look_words
 from refettle.planning.reasons import make_route
 from refettle.services.cases import Case
-from refettle.services.settled import weighed
+from refettle.services.pools import weighed
 
 _ALIKE = 0.02
 _ALL = "money, hours, days and what may go wrong counted"

@@ -13,7 +13,8 @@ from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
 from refettle.services.cases import Case, relooked_case
 from refettle.services.grouping import group_surfaces
-from refettle.services.settled import settle, weighed
+from refettle.services.pools import weighed
+from refettle.services.settled import settle
 from refettle.services.step_words import step_words
 from refettle.services.verdicts import look_verdict, needed_words, wanted_words, without
 
@@ -90,7 +91,7 @@ def explain(
         raise KeyError(surface)
     piece = as_mended(know, piece)
     groups = group_surfaces(piece.surfaces)
-    settled = settle(know, piece, workshop, groups)
+    settled = settle(know, piece, workshop, groups).tries
     case, found = next((case, found) for case, found in settled if surface in case.group.members)
     route = make_route(case.bench, case.menu, found, "balanced") if found.steps else None
     if not_this:

@@ -3,6 +3,11 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
+from refettle.bootstrap.naming import piece_names, surface_named
+from refettle.bootstrap.wrong_call import WrongCall
+
+__all__ = ["WrongCall", "piece_names", "surface_named"]
+
 if TYPE_CHECKING:
     from refettle.domain.finding import Finding
     from refettle.domain.piece import Piece, Workshop
@@ -19,23 +24,6 @@ if TYPE_CHECKING:
 
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
 """What stands in for a workshop file that was not given; its reader fills in the rest and says so."""
-_MOST_NAMED: Final = 40
-
-
-class WrongCall(Exception):  # noqa: N818 - it names the person's slip, as exit code 2 does
-    """
-    A command cannot be answered as it was called.
-
-    Parameters
-    ----------
-    what
-        What is wrong, without full stop.
-    do
-        What would do, without full stop.
-    """
-
-    def __init__(self, *, what: str, do: str) -> None:
-        super().__init__(f"{what} – {do}")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -143,9 +131,11 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     if piece is None or workshop is None:
         return Refused(findings=(*said, *more), knowledge_version=know.version)
     from refettle.services.binding import bind_products  # noqa: PLC0415 - only once there is a workshop
+    from refettle.services.shelf import sort_shelf  # noqa: PLC0415 - only once there is a workshop
 
     know, workshop = bind_products(know, workshop)
-    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more))
+    workshop, shelf = sort_shelf(know, workshop)
+    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf))
 
 
 def _opened(path: str) -> "str | Finding":
@@ -198,7 +188,7 @@ def foresee(laid: Laid) -> tuple[ForeseenSurface, ...]:
         If nothing is intended.
     """
     from refettle.services.foresee import closed, foresee_own, own_steps  # noqa: PLC0415 - heavy
-    from refettle.services.mend_own import smallest_change  # noqa: PLC0415 - heavy
+    from refettle.services.mend_alike import smallest_change  # noqa: PLC0415 - heavy
 
     if not laid.piece.intend:
         what = f"the file of {laid.piece.name} intends nothing"
@@ -260,64 +250,6 @@ def finishes(laid: Laid, surface: str) -> "Finishes":
     return finishes_for(laid.piece, laid.workshop, laid.know, surface)
 
 
-def surface_named(piece: "Piece", word: str, know: "Knowledge") -> str:
-    """
-    Return the surface that a word means.
-
-    Parameters
-    ----------
-    piece
-        The piece.
-    word
-        Its name, the name of its group as a plan prints it, its name without number (the first of its kind), or
-        the name of a part with one surface; case does not matter.
-    know
-        Facts: they tell how surfaces are grouped once they are mended.
-
-    Returns
-    -------
-    str
-        Name of the surface.
-
-    Raises
-    ------
-    WrongCall
-        If there is none or more than one; says which there are.
-    """
-    from refettle.planning.mended import as_mended  # noqa: PLC0415 - heavy
-    from refettle.services.grouping import group_surfaces, plain_name  # noqa: PLC0415 - heavy
-
-    wanted = word.strip().casefold()
-    exact = [s.name for s in piece.surfaces if s.name.casefold() == wanted]
-    planned = as_mended(know, piece).surfaces
-    grouped = [g.members[0] for g in group_surfaces(planned) if g.name.casefold() == wanted]
-    spoken = [
-        s.name for s in piece.surfaces if plain_name(s.name).casefold() in {wanted, wanted.removesuffix("s")}
-    ]
-    if exact or grouped or spoken:
-        return (exact or grouped or spoken)[0]
-    of_part = [s.name for s in piece.surfaces if s.part.casefold() == wanted]
-    if len(of_part) == 1:
-        return of_part[0]
-    if of_part:
-        raise WrongCall(what=f'"{word}" has several surfaces', do=f"name one of {_listed(of_part)}")
-    alike = [
-        s.name
-        for s in piece.surfaces
-        if s.name.casefold().partition("/")[0].partition(".")[0] in {wanted, wanted.removesuffix("s")}
-    ]
-    if alike:
-        return alike[0]
-    known = _listed([s.name for s in piece.surfaces])
-    raise WrongCall(what=f'"{word}" is no surface of {piece.name}', do=f"there are {known}")
-
-
-def _listed(words: list[str]) -> str:
-    """Return words in a row, the long tail counted."""
-    more = len(words) - _MOST_NAMED
-    return ", ".join(words[:_MOST_NAMED]) + (f" and {more} more" if more > 0 else "")
-
-
 def knowledge() -> "Knowledge":
     """Return all facts, for what needs no file."""
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
@@ -371,18 +303,6 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
         return laid
     findings = tuple(dict.fromkeys(finding for one in refused for finding in one.findings))
     return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
-
-
-def piece_names(laid: tuple[Laid, ...]) -> tuple[str, ...]:
-    """Return the names of some pieces, numbered where two have the same."""
-    names: list[str] = []
-    for one in laid:
-        name, number = one.piece.name, 1
-        while name in names:
-            number += 1
-            name = f"{one.piece.name} ({number})"
-        names.append(name)
-    return tuple(names)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":
