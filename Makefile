@@ -56,6 +56,7 @@ check: $(STAMP)  ## style, types, layers, dependencies, dead code, then all test
 measure: $(STAMP)  ## how fast, how far from known answers; prints, judges nothing
 	$(BIN)/python measure/startup.py
 	$(BIN)/python measure/planning.py
+	$(BIN)/python measure/choice.py
 	$(BIN)/python measure/trade_cases.py $(TRADE_CASES)
 	$(if $(PLAN_CASES),$(BIN)/python measure/plan_cases.py $(PLAN_CASES))
 

@@ -180,12 +180,20 @@ class Search:
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
         """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""
+        cost, end = self._walked(steps)
+        area = max(self.bench.surface.area_m2, 0.2)
+        return cost + (end if end is not None else _REDO_M2 * area)
+
+    def reaches(self, steps: tuple[Step, ...]) -> bool:
+        """Return whether a given route gives the look, by as much of belief as a search demands."""
+        return self._walked(steps)[1] is not None
+
+    def _walked(self, steps: tuple[Step, ...]) -> tuple[float, float | None]:
+        """Return the cost of a given route [money], and of what is missed at its end, None where the look is not had."""
         root = self._root()
         lots = self._lots(root)
         node = self._follow(root, self.bench.offer(steps), lots, len(lots))
-        end = self._end(node.slots)
-        area = max(self.bench.surface.area_m2, 0.2)
-        return node.cost + (end if end is not None else _REDO_M2 * area)
+        return node.cost, self._end(node.slots)
 
     def _root(self) -> Node:
         """Return the node to begin with."""

@@ -85,8 +85,7 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...], body: str = "") -> Ch
         if fits(changed):
             tried.append(firsts[-1])
     tried.sort(key=lambda row: (row[0], row[1]))
-    firsts = firsts if not body else [row for row in firsts if body_class(row[2]) == body] or firsts
-    firsts.sort(key=lambda row: (row[0], row[1]))
+    firsts = sorted(tried or firsts, key=lambda row: (row[0], row[1]))
     sound = [row for row in tried if _worst(row[3]) < SOUND_BELOW]
     if sound and _size(sound[0][1]) < _BIG:
         _, words, changed, after = sound[0]

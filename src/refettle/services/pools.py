@@ -20,7 +20,7 @@ from refettle.solver.choice import Curve, Key, Problem, Way
 
 _OPEN_TRIED = 3
 _STAGES = {"stain": "colour", "tone": "colour", "condition": "colour", "prime": "under", "seal": "under",
-           "wax": "protect", "strip": "remove", "clean": "clean"}  # fmt: skip
+           "wax": "protect", "strip": "remove"}  # fmt: skip
 Tried = tuple[Case, Found]
 
 
@@ -125,6 +125,7 @@ def pools_of(tries: Sequence[Tried], hurry: Aim | None = None) -> tuple[Pool, ..
             row.append(tried)
         _alike(found, hasty, hurry)
     _opened(found)
+    _washed(found)
     return tuple(
         Pool(options=tuple(_unlike(row)), bound=bound) for row, bound in zip(found, bounds, strict=True)
     )
@@ -222,24 +223,65 @@ def _with_bodies(leads: list[Tried], classes: list[str], aim: Aim) -> Iterator[T
 
 
 def _opened(found: list[list[Tried]]) -> None:
-    """Add, for each group, the ways that use what other groups have opened: colours, primers, agents, wax."""
-    opened: list[dict[tuple[str, str], None]] = []
-    for row in found:
-        steps = row[0][1].steps
-        opened.append({(_STAGES[s.verb], s.what): None for s in steps if s.verb in _STAGES and s.what})
-    for i, row in enumerate(found):
+    """Add, for each group, the ways with what others have opened or the shelf holds: agents, colours, primers, wax."""
+    opened = [_used(row[0][1]) for row in found]
+    for row, own in zip(found, opened, strict=True):
         case = row[0][0]
         if case.menu.look.kind == "bare":
             continue
-        used = {(_STAGES.get(s.verb), s.what) for _, f in row for s in f.steps}
         counts: dict[tuple[str, str], int] = {}
-        for j, theirs in enumerate(opened):
-            for key in theirs if j != i else ():
-                if key not in used and key[0] in {_STAGES.get(s.verb) for s in row[0][1].steps}:
-                    counts[key] = counts.get(key, 0) + 1
+        for key in (*_on_shelf(case), *(key for theirs in opened if theirs is not own for key in theirs)):
+            if key not in own and key[0] in {stage for stage, _ in own}:
+                counts[key] = counts.get(key, 0) + 1
         for stage, what in sorted(counts, key=lambda key: (-counts[key], key))[:_OPEN_TRIED]:
             menu = replace(case.menu, wanted=frozenset({what}), wanted_stage=stage)
             row.append(_searched(case, menu, BALANCED, ASIDE))
+
+
+def _used(route: Found) -> tuple[tuple[str, str], ...]:
+    """Return the materials of a route that can be another's too, with the stage at which they are offered."""
+    return tuple(
+        dict.fromkeys((_STAGES[s.verb], s.what) for s in route.steps if s.verb in _STAGES and s.what)
+    )
+
+
+def _on_shelf(case: Case) -> tuple[tuple[str, str], ...]:
+    """Return the removers on the shelf, with the stage at which they are offered."""
+    return tuple(
+        ("remove", p.cls) for p in case.bench.workshop.products if p.kind == "remover" and p.have_l > 0
+    )
+
+
+def _washed(found: list[list[Tried]]) -> None:
+    """Add, for each group, its best ways begun with a cleaner that another group uses or the shelf holds."""
+    used = {s.what for row in found for s in row[0][1].steps if s.verb == "clean"}
+    for row in found:
+        case = row[0][0]
+        there = {p.cls for p in case.bench.workshop.products if p.kind == "cleaner" and p.have_l > 0}
+        row.extend(list(_rewashed(row, frozenset(used | there))))
+
+
+def _rewashed(row: list[Tried], agents: frozenset[str]) -> Iterator[Tried]:
+    """Yield the cheapest way per answer with its first cleaning done otherwise, by one of some agents."""
+    case = row[0][0]
+    begin = case.bench.begin
+    states = [state for world in begin.worlds for state in world.states]
+    runs = case.menu.offers("clean", states, [ground.zone for _ in begin.worlds for ground in begin.grounds])
+    best: dict[object, Tried] = {}
+    for tried in row:
+        key = answers(case.bench, case.menu.look, tried[1].steps)
+        if tried[1].steps and (key not in best or tried[1].cost < best[key][1].cost):
+            best[key] = tried
+    for menu_case, found in best.values():
+        own = max((run for run in runs if run and found.steps[: len(run)] == run), key=len, default=())
+        for run in runs if own else ():
+            if run in {own, ()} or not agents.issuperset(s.what for s in run if s.verb == "clean"):
+                continue
+            steps = (*run, *found.steps[len(own) :])
+            search = Search(case.bench, case.menu, case.weights)
+            if search.reaches(steps):
+                cost = search.cost_of(steps)
+                yield menu_case, replace(found, steps=steps, cost=cost, bound=min(cost, found.bound))
 
 
 def _unlike(row: Iterable[Tried]) -> Iterator[Option]:

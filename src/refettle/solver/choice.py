@@ -6,8 +6,9 @@ from math import prod
 
 Key = tuple[str, str]
 """What is shared or bought: kind and name."""
-FEW_CHOICES = 20_000
-"""Choices up to which they are gone through one by one, which is quicker than loading a solver [1]."""
+STEPS = 20_000
+"""Steps of our own count before a solver is asked, as many as take about as long as loading it [1]."""
+_ROUNDS = 4
 MILLI = 1000
 _MICRO = 1_000_000
 
@@ -168,7 +169,7 @@ def cost_of(problem: Problem, picks: tuple[int, ...]) -> tuple[float, int]:
     return own + sum(once.values()) + bought, sum(len(said) - 1 for said in answers.values())
 
 
-def choose(problem: Problem, few: int = FEW_CHOICES) -> Chosen:
+def choose(problem: Problem, steps: int = STEPS) -> Chosen:
     """
     Return the choice with the fewest splits, and among those the one that costs least.
 
@@ -176,22 +177,23 @@ def choose(problem: Problem, few: int = FEW_CHOICES) -> Chosen:
     ----------
     problem
         What may be chosen.
-    few
-        Choices up to which they are gone through one by one [1]; beyond, CP-SAT is asked.
+    steps
+        Steps that going through them one by one may take [1]; CP-SAT is asked where that is not enough.
 
     Returns
     -------
     Chosen
-        The same for the same problem; ties go to the way that comes first in its pool.
+        The same for the same problem; ties go to the ways that come first in their pools.
     """
     whole = in_whole_numbers(problem)
-    left = prod(len(pool) for pool in whole.pools)
-    if left <= few:
-        numbers, proved = one_by_one(whole), True
+    first = settled(whole)
+    counted = one_by_one(whole, first, steps)
+    if counted is not None:
+        numbers, proved = counted, True
     else:
         from refettle.solver.cpsat import solve  # noqa: PLC0415 - loading it costs more than most plans
 
-        numbers, proved = solve(whole)
+        numbers, proved = solve(whole, first)
     picks = tuple(pool[n].number for pool, n in zip(whole.pools, numbers, strict=True))
     cost, splits = cost_of(problem, picks)
     choices = prod(len(pool) for pool in problem.pools)
@@ -283,7 +285,37 @@ def price(steps: tuple[tuple[int, int], ...], amount: int) -> int:
     return next((cost for upto, cost in steps if amount <= upto), steps[-1][1])
 
 
-def one_by_one(problem: WholeProblem) -> tuple[int, ...]:
+def total(problem: WholeProblem, places: tuple[int, ...]) -> int:
+    """Return what a choice costs in whole numbers [money/1000], ties told apart by the places, see `ties`."""
+    tally = _Tally(problem, [0] * len(problem.curves), {}, {})
+    for pool, place in zip(problem.pools, places, strict=True):
+        tally = tally.with_way(pool[place])
+    return ties(problem) * tally.cost + sum(places)
+
+
+def ties(problem: WholeProblem) -> int:
+    """Return the factor on costs by which the places of a choice never outweigh a thousandth of money [1]."""
+    return 1 + sum(len(pool) - 1 for pool in problem.pools)
+
+
+def settled(problem: WholeProblem) -> tuple[int, ...]:
+    """Return the places of a good choice: each group's cheapest, then group by group what is better beside the others."""
+    places = [min(range(len(pool)), key=lambda n: (pool[n].own, n)) for pool in problem.pools]
+    best = total(problem, tuple(places))
+    for _ in range(_ROUNDS):
+        before = best
+        for group, pool in enumerate(problem.pools):
+            for place in range(len(pool)):
+                tried = (*places[:group], place, *places[group + 1 :])
+                cost = total(problem, tried)
+                if cost < best:
+                    best, places = cost, list(tried)
+        if best == before:
+            break
+    return tuple(places)
+
+
+def one_by_one(problem: WholeProblem, first: tuple[int, ...], most: int) -> tuple[int, ...] | None:
     """
     Return the places of the ways of the cheapest choice, found by going through all that can still win.
 
@@ -291,27 +323,36 @@ def one_by_one(problem: WholeProblem) -> tuple[int, ...]:
     ----------
     problem
         In whole numbers.
+    first
+        Places of a good choice to begin with.
+    most
+        Steps it may take [1].
 
     Returns
     -------
-    tuple of int
-        Place in its pool, per group.
+    tuple of int or None
+        Place in its pool, per group; None where the steps do not suffice.
     """
     rest = [0]
     for pool in reversed(problem.pools):
         rest.append(rest[-1] + min(way.own for way in pool))
     rest.reverse()
-    best: tuple[int, tuple[int, ...]] | None = None
+    by_cost = [sorted(range(len(pool)), key=lambda n: (pool[n].own, n)) for pool in problem.pools]
+    factor = ties(problem)
+    best, found = total(problem, first), first
+    left = most
 
     def go(group: int, tally: _Tally, picks: tuple[int, ...]) -> None:
-        nonlocal best
-        if best is not None and tally.cost + rest[group] >= best[0]:
+        nonlocal best, found, left
+        left -= 1
+        cost = factor * (tally.cost + rest[group]) + sum(picks)
+        if left < 0 or cost >= best:
             return
         if group == len(problem.pools):
-            best = (tally.cost, picks)
+            best, found = cost, picks
             return
-        for place, way in enumerate(problem.pools[group]):
-            go(group + 1, tally.with_way(way), (*picks, place))
+        for place in by_cost[group]:
+            go(group + 1, tally.with_way(problem.pools[group][place]), (*picks, place))
 
     go(0, _Tally(problem, [0] * len(problem.curves), {}, {}), ())
-    return best[1] if best is not None else ()
+    return found if left >= 0 else None

@@ -2,17 +2,17 @@
 
 from ortools.sat.python import cp_model
 
-from refettle.solver.choice import WholeProblem, WholeWay
+from refettle.solver.choice import WholeProblem, WholeWay, ties
 
 _SEED = 7
-_LONGEST = 2.0
-"""Limit in the solver's deterministic time, about a second each on a slow machine [1]."""
+_LONGEST = 0.5
+"""Limit in the solver's deterministic time [1]: a second or two by the clock."""
 Terms = list[tuple[int, cp_model.IntVar]]
 """Factors with their variables; together a sum."""
 Taken = list[tuple[WholeWay, cp_model.IntVar]]
 
 
-def solve(problem: WholeProblem) -> tuple[tuple[int, ...], bool]:
+def solve(problem: WholeProblem, first: tuple[int, ...]) -> tuple[tuple[int, ...], bool]:
     """
     Return the places of the ways of the cheapest choice, and whether that is proved.
 
@@ -20,6 +20,8 @@ def solve(problem: WholeProblem) -> tuple[tuple[int, ...], bool]:
     ----------
     problem
         In whole numbers.
+    first
+        Places of a good choice to begin with.
 
     Returns
     -------
@@ -35,16 +37,15 @@ def solve(problem: WholeProblem) -> tuple[tuple[int, ...], bool]:
         [(way, model.new_bool_var(f"g{g}w{w}")) for w, way in enumerate(pool)]
         for g, pool in enumerate(problem.pools)
     ]
-    for row in rows:
+    for row, good in zip(rows, first, strict=True):
         model.add_exactly_one([var for _, var in row])
-        cheapest = min(way.own for way, _ in row)
-        for way, var in row:
-            model.add_hint(var, way.own == cheapest)
+        for place, (_, var) in enumerate(row):
+            model.add_hint(var, place == good)
     every = [pair for row in rows for pair in row]
     cost = [(way.own, var) for way, var in every]
     cost += [*_shared(model, every), *_bought(model, problem, every), *_split(model, problem, every)]
-    ties = 1 + sum(len(row) - 1 for row in rows)
-    total = [(ties * factor, var) for factor, var in cost]
+    told_apart = ties(problem)
+    total = [(told_apart * factor, var) for factor, var in cost]
     total += [(place, var) for row in rows for place, (_, var) in enumerate(row)]
     model.minimize(_sum(total))
     solver = cp_model.CpSolver()
@@ -53,7 +54,7 @@ def solve(problem: WholeProblem) -> tuple[tuple[int, ...], bool]:
     solver.parameters.max_deterministic_time = _LONGEST
     status = solver.solve(model)
     if status not in {cp_model.OPTIMAL, cp_model.FEASIBLE}:
-        return tuple(min(range(len(p)), key=lambda w: p[w].own) for p in problem.pools), False
+        return first, False
     places = tuple(next(w for w, (_, var) in enumerate(row) if solver.value(var)) for row in rows)
     return places, status == cp_model.OPTIMAL
 
