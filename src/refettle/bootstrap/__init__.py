@@ -20,6 +20,7 @@ if TYPE_CHECKING:
     from refettle.services.causes import KnownFault
     from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
+    from refettle.services.sections import CutOpen
     from refettle.services.why import Explanation
 
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
@@ -248,6 +249,19 @@ def finishes(laid: Laid, surface: str) -> "Finishes":
     from refettle.services.finishes import finishes_for  # noqa: PLC0415 - heavy
 
     return finishes_for(laid.piece, laid.workshop, laid.know, surface)
+
+
+def cut_open(laid: Laid, surface: str) -> "CutOpen":
+    """Return a surface cut across its relief; WrongCall for a relief that has no section."""
+    from refettle.services.sections import cut_open as cut  # noqa: PLC0415 - heavy
+
+    face = next(one for one in laid.piece.surfaces if one.name == surface)
+    made = cut(laid.know, face)
+    if made is None:
+        raise WrongCall(
+            what=f"{surface} is {face.relief}: no section is drawn of that", do="ask for another surface"
+        )
+    return made
 
 
 def knowledge() -> "Knowledge":

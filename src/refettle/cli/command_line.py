@@ -49,6 +49,8 @@ def parser() -> argparse.ArgumentParser:
     made["why"].add_argument("surface", metavar="SURFACE")
     made["why"].add_argument("--not", dest="not_this", metavar="STEP|LOOK")
     made["why"].add_argument("--finishes", action="store_true")
+    made["why"].add_argument("--section", action="store_true")
+    made["why"].add_argument("--svg", action="store_true")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")
     made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
     made["facts"].add_argument("--over", metavar="COAT")

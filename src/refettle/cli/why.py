@@ -31,6 +31,8 @@ def run(wishes: Namespace) -> Answer:
     if isinstance(laid, bootstrap.Refused):
         return refusal(laid, as_json=wishes.json)
     surface = bootstrap.surface_named(laid.piece, wishes.surface, laid.know)
+    if wishes.section or wishes.svg:
+        return _section(laid, surface, wishes)
     if wishes.finishes:
         return _finishes(laid, surface, wishes)
     with waiting(f"Asking why for {surface}"):
@@ -43,6 +45,23 @@ def run(wishes: Namespace) -> Answer:
     return Answer(
         out=why_text(said, laid.names, laid.workshop.currency, page), notes=findings_note(laid.findings)
     )
+
+
+def _section(laid: bootstrap.Laid, surface: str, wishes: Namespace) -> Answer:
+    """Return a surface cut across its relief: as page, drawing or JSON."""
+    from refettle.cli.why_section import section_json, section_svg, section_text  # noqa: PLC0415 - heavy geometry
+
+    if wishes.not_this or wishes.finishes or (wishes.section and wishes.svg):
+        raise bootstrap.WrongCall(
+            what="--section, --svg, --finishes and --not each stand alone", do="ask one after the other"
+        )
+    cut = bootstrap.cut_open(laid, surface)
+    if wishes.json:
+        return Answer(out=section_json(laid.piece.name, cut, laid.names))
+    if wishes.svg:
+        return Answer(out=section_svg(cut), notes=findings_note(laid.findings))
+    page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
+    return Answer(out=section_text(cut, laid.names, page), notes=findings_note(laid.findings))
 
 
 def _finishes(laid: bootstrap.Laid, surface: str, wishes: Namespace) -> Answer:

@@ -135,6 +135,8 @@ class Surface:
         One of `ORIENTATIONS`.
     zones
         Up to three zones whose shares add up to 1.
+    section
+        Sizes of the relief that were said: name → mm (tilt: degrees).
     wood, build
         Ids of woods.csv and of the builds.
     veneer_um
@@ -176,6 +178,7 @@ class Surface:
     relief: str = "flat"
     orientation: str = "upright"
     zones: tuple[Zone, ...] = (Zone(name="flat", share=1.0),)
+    section: tuple[tuple[str, float], ...] = ()
     wood: str
     build: str = "solid"
     veneer_um: int = 0

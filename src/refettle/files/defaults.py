@@ -110,6 +110,7 @@ def make_surface(desk: Desk, place: Place, spoken: Spoken, notes: Notes, *, form
         relief=relief,
         orientation=said.orientation or place.orientation,
         zones=said.zones or place.zones,
+        section=said.section or (),
         wood=said.wood,
         build=build,
         veneer_um=veneer_um,

@@ -20,7 +20,7 @@ from refettle.files.places import Place, is_exact
 from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, check_sheen, read_surface_entry
 from refettle.files.wrong_entries import read_fittings, read_wrong
 from refettle.files.yaml_tree import Entry, Mapping, plain, read_tree
-from refettle.geometry.zones import usual_zones
+from refettle.geometry.zones import zones_of
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.foresee import as_done
 
@@ -288,7 +288,7 @@ def _entries_below(desk: Desk, draft: _Draft) -> tuple[Entry, ...]:
 def _read_said(desk: Desk, mapping: Mapping, path: str, *, placed: bool) -> Said:
     """Read the entries of one surface or group."""
     said = Said()
-    known = (*SURFACE_KEYS, *PLACE_KEYS) if placed else (*SURFACE_KEYS, "relief", "zones")
+    known = (*SURFACE_KEYS, *PLACE_KEYS) if placed else (*SURFACE_KEYS, "relief", "zones", "section")
     for entry in mapping.entries:
         below = f"{path}/{entry.key}"
         if plain(entry.key) in PLACE_KEYS and plain(entry.key) not in known:
@@ -323,13 +323,13 @@ def _listed(desk: Desk, draft: _Draft, own: dict[str, list[tuple[str, Said]]]) -
             area_m2=said.area_m2 or 0.0,
             relief=said.relief or "flat",
             orientation=said.orientation or _orientation(draft, entry.key),
-            zones=said.zones or usual_zones(said.relief or "flat").zones,
+            zones=said.zones or zones_of(said.relief or "flat", said.section).zones,
             line=entry.line,
         )
         if said.relief is None:
             draft.assumed.append(Assumed(path=f"{path}/relief", value="flat", why="not said"))
         elif said.zones is None and said.relief != "flat":
-            usual = usual_zones(said.relief)
+            usual = zones_of(said.relief, said.section)
             draft.assumed.append(Assumed(path=f"{path}/zones", value=usual.text(), why=usual.why))
         places.append(place)
         own[entry.key] = [(entry.key, said)]
@@ -362,7 +362,7 @@ def _overrides(
             continue
         said = _read_said(desk, mapping, path, placed=False)
         if said.relief is not None and said.zones is None:
-            usual = usual_zones(said.relief)
+            usual = zones_of(said.relief, said.section)
             said.zones = usual.zones
             said.assumed.append(Assumed(path=f"{path}/zones", value=usual.text(), why=usual.why))
         for name in names:

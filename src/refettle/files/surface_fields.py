@@ -20,6 +20,7 @@ from refettle.domain.piece import (
 from refettle.files.amounts import area_m2, count, film_um, quoted, share
 from refettle.files.fields import Desk, known_list
 from refettle.files.old_finish import read_old_finish
+from refettle.files.section_entries import read_section
 from refettle.files.yaml_tree import Entry, Mapping, Text, Tree, plain
 
 ZONES: Final = ("flat", "edge", "recess")
@@ -68,6 +69,7 @@ class Said:
     relief: str | None = None
     orientation: str | None = None
     zones: tuple[Zone, ...] | None = None
+    section: tuple[tuple[str, float], ...] | None = None
     wood: str | None = None
     build: str | None = None
     veneer_um: int | None = None
@@ -352,6 +354,7 @@ _PLACE_READERS: Final[dict[str, tuple[str, _Read]]] = {
     "relief": ("relief", lambda d, t, p, _: d.choice(t, p, RELIEFS, "relief")),
     "orientation": ("orientation", lambda d, t, p, _: d.choice(t, p, ORIENTATIONS, "orientation")),
     "zones": ("zones", lambda d, t, p, _: _read_zones(d, t, p)),
+    "section": ("section", lambda d, t, p, _: read_section(d, t, p)),
 }
 SURFACE_KEYS: Final = (*_READERS, "lead")
 PLACE_KEYS: Final = tuple(_PLACE_READERS)

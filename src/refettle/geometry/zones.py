@@ -1,5 +1,6 @@
 """Zones of reliefs where no body says how large they are."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 
 from refettle.domain.piece import Zone
@@ -77,3 +78,38 @@ def usual_zones(relief: str) -> UsualZones:
     """
     shares, why = _USUAL[relief]
     return UsualZones(tuple(Zone(name=name, share=share) for name, share in shares), why)
+
+
+def zones_of(relief: str, sizes: Iterable[tuple[str, float]] | None = None) -> UsualZones:
+    """
+    Return the zones of a surface of a relief, from its cross-section where its sizes were measured.
+
+    Parameters
+    ----------
+    relief
+        One of ``domain.piece.RELIEFS``.
+    sizes
+        Sizes of the relief [mm]; None or nothing = as usual.
+
+    Returns
+    -------
+    UsualZones
+        With sizes: ``flat`` is what a block 75 mm wide touches, ``edge`` what a fingertip touches besides, ``recess``
+        the rest; see `geometry.reach`. Without: `usual_zones`.
+
+    Raises
+    ------
+    KeyError
+        If there is no such relief.
+    """
+    known = dict(sizes or ())
+    if not known or relief == "flat":
+        return usual_zones(relief)
+    from refettle.geometry.reach import zones_by_reach  # noqa: PLC0415 - only where a relief was measured
+    from refettle.geometry.section import section_of  # noqa: PLC0415 - as above
+
+    section = section_of(relief, known)
+    if section is None:
+        return usual_zones(relief)
+    zones = tuple(Zone(name=name, share=share) for name, share in zones_by_reach(section))
+    return UsualZones(zones, "by its cross-section: what a block, a fingertip and neither touch")

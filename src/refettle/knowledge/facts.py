@@ -238,6 +238,11 @@ class ToolFacts:
     relative_time: float
     burns_through: float
     sheds_iron: bool
+    shape: str
+    size_mm: float
+    thick_mm: float
+    soft_mm: float
+    cone_deg: float
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
