@@ -85,7 +85,11 @@ def lanes_of(plan: PiecePlan, adapted: Adapted, know: Knowledge) -> tuple[Lane, 
         if group.route is None:
             lanes.append(Lane(surface=lane_id, acts=(), refused=True))
             continue
-        first = (*(_tested(advice.test) for advice in group.tests), *whole)
+        mended = [
+            Act(ops=frozenset({"repair"}), said={"what": table.REPAIRS.get(job.repair, frozenset({job.repair}))})
+            for job in plan.mending if job.repair and job.stage != "after coats" and surface.name in job.surfaces
+        ]  # fmt: skip
+        first = (*(_tested(advice.test) for advice in group.tests), *whole, *mended)
         acts = [*first, *_acts(group, surface, adapted, know)]
         lanes.append(Lane(surface=lane_id, acts=tuple(_hanging(group, act) for act in acts)))
     return tuple(lanes)
@@ -415,6 +419,8 @@ def _of_tests(plan: PiecePlan) -> Iterator[str]:
 def _of_steps(plan: PiecePlan, know: Knowledge) -> Iterator[str]:
     """Yield the faults named as reasons of steps, and structure where it is mended."""
     mends = {know.damage(damage).mend for damage in know.ids("damage") if know.damage(damage).structural}
+    if any(job.repair in mends for job in plan.mending):
+        yield "structural"
     for group in plan.groups:
         for cost in group.route.steps if group.route is not None else ():
             if cost.step.verb == "repair" and cost.step.what in mends:

@@ -299,6 +299,9 @@ def _look(raw: Raw, read: Look | None) -> Look | None:
     sheen = table.SHEENS.get(str(raw.get("wanted_sheen") or "").replace(" ", "_"), "")
     if kind == "keep":
         return Look(kind=kind)
+    if wanted == "limed_clear":
+        pores = table.OPEN_PORED & set(map(str, _sequence(raw.get("substrate"))))
+        return Look(kind="limed" if pores else "whitewashed", sheen=sheen)
     return Look(kind=kind, colour=colour or own, depth=depth if known is None else known, sheen=sheen)
 
 

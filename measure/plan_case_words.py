@@ -43,15 +43,19 @@ ON_BARE: Mapping[str, tuple[str, float]] = {"mineral_oil": ("mineral-oil", 0.9)}
 """Old finishes that are no film: contaminant and chance."""
 
 LOOKS: Mapping[str, tuple[str, str, int | None]] = {
-    "limed_clear": ("stained", "white", 10),
+    "limed_clear": ("whitewashed", "", None),
+    "opaque_distressed": ("distressed", "", 40),
     "freshened": ("keep", "", None),
     "leave_bare": ("bare", "", None),
 }
 """
 Wanted looks beyond the trade cases → kind, colour, depth [%].
 
-Our tool has no limed look: a person would ask for "stained, white".
+"White in pores or thin white, grain seen" is limed on wood with open pores (`OPEN_PORED`), else whitewashed.
 """
+
+OPEN_PORED = _names("oak ash chestnut elm mahogany walnut teak wenge padauk")
+"""Substrates with pores that hold white."""
 
 SHEENS: Mapping[str, str] = {
     "matt": "matt", "matte": "matt", "flat": "matt", "dead_matt": "matt", "satin": "satin", "silk": "satin",
@@ -85,6 +89,10 @@ CONSTRAINTS: Mapping[str, str] = {
 CONDITIONS: Table = _table(
     """
     paint_in_pores = in:paint-in-pores:80
+    foil_loose = damage:loose-foil
+    loose_foil = damage:loose-foil
+    foil_peeling = damage:loose-foil
+    foil_lifting = damage:loose-foil
     paint_left_in_pores = in:paint-in-pores:80
     blackened = damage:darkened-wood
     """
@@ -172,6 +180,7 @@ REPAIRS: Table = _table(
     glue-split = glue_split consolidate
     fill = fill
     scrape-burn = fill
+    remove-foil = remove_foil
     relay-veneer = relay_veneer consolidate
     patch-veneer = patch_veneer
     remake-moulding = replace_part
@@ -235,6 +244,16 @@ CAUTIONS: Table = _table(
     dust = wood_dust
     bleach-oxalic-acid = oxalic_dust bleach_burn
     bleach = bleach_burn
+    veneer = veneer_budget
+    iron = iron_stain
+    cedar = softening_in_use
+    white = yellowing
+    knives = film_cut_by_knives food_contact
+    food = food_contact food_contact_cure
+    lid = child_entrapment
+    fades = colour_fades
+    upkeep = upkeep_needed
+    mould = mould_spores
     """
 )
 """Id of a caution, or its first word → hazards that its text names."""
@@ -242,6 +261,11 @@ CAUTIONS: Table = _table(
 LOOKS_OFFERED: Table = _table(
     """
     natural = natural_clear
+    limed = limed_clear
+    whitewashed = limed_clear
+    bleached = natural_clear
+    dyed = stained_clear
+    distressed = opaque_distressed
     stained = stained_clear strip_then_stain
     opaque = opaque_light opaque_dark opaque_distressed
     oiled = oiled

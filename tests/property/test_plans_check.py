@@ -257,7 +257,7 @@ def test_damaged_plans_do_not_pass(piece: Piece, workshop: Workshop, at: int) ->
 
 def test_every_damage_can_be_done() -> None:
     paint = (old("latex-paint", kind="paint"),)
-    piece = made(one_surface("top", layers=paint, look=Look(kind="natural")))
+    piece = made(one_surface("top", wood="pine", layers=paint, look=Look(kind="natural")))
     plan = planned(piece, Workshop(), brief=True)
     assert [damage.__name__ for damage in DAMAGES if damage(plan, 0) in {None, plan}] == []
 

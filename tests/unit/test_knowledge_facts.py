@@ -23,6 +23,8 @@ CLASSES = {
     "repair": facts.RepairFacts,
     "fault": facts.FaultFacts,
     "labour": facts.LabourFacts,
+    "operation": facts.OperationFacts,
+    "fitting": facts.FittingFacts,
     "supply": facts.SupplyFacts,
 }
 

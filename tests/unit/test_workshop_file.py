@@ -29,7 +29,7 @@ def test_a_name_alone_is_enough_and_the_rest_is_assumed():
     assert "hand-block" in workshop.tools
     assert [one.path for one in workshop.assumed] == [
         "tools", "currency", "worth of an hour", "worth of a day", "air", "methods", "ventilation",
-        "evenings per week", "hours per evening",
+        "clamps", "evenings per week", "hours per evening",
     ]  # fmt: skip
 
 
@@ -38,7 +38,7 @@ def test_everything_can_be_said():
         "workshop: Garage\ncurrency: crowns\nworth of an hour: 14.50\nworth of a day: 2\n"
         "air:\n  likely: {temperature: 54 F, humidity: 65 %}\n  safe: {temperature: 5 C, humidity: 0.8}\n"
         "tools: [hand block, random-orbit sander]\nmethods: [brush, spray]\nventilation: outdoors\n"
-        "evenings per week: 2.5\nhours per evening: 90 min\ninvented: yes\n"
+        "clamps: 8\nevenings per week: 2.5\nhours per evening: 90 min\ninvented: yes\n"
         "stock:\n  - name: old tin\n    class: nitro lacquer\n    have: 1 qt\n    tin: 1 gal\n    price: 60\n"
         "    label: {recoat from: 45 min, min: 10 C, dry: 30 um, rh max: 70 %, flammable: yes, voc g l: 680}\n"
         "prices: {shellac: 32}\n"
@@ -60,7 +60,7 @@ def test_everything_can_be_said():
     assert dict(tin.label) == {
         "recoat_from_h": 0.75, "min_c": 10.0, "dry_um": 30.0, "rh_max": 0.7, "flammable": 1.0, "voc_g_l": 680.0,
     }  # fmt: skip
-    assert (tin.where.line, tin.where.path) == (15, "stock/old tin")
+    assert (tin.where.line, tin.where.path) == (16, "stock/old tin")
     assert workshop.prices == (("shellac-waxed", 32.0),)
     assert workshop.invented
     assert workshop.assumed == ()

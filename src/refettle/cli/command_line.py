@@ -48,8 +48,11 @@ def parser() -> argparse.ArgumentParser:
     made["plan"].add_argument("--all", action="store_true")
     made["why"].add_argument("surface", metavar="SURFACE")
     made["why"].add_argument("--not", dest="not_this", metavar="STEP|LOOK")
+    made["why"].add_argument("--finishes", action="store_true")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")
     made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
+    made["facts"].add_argument("--over", metavar="COAT")
+    made["facts"].add_argument("--air", metavar="AIR")
     for option in ("form", "size", "wood", "finish", "look", "era"):
         made["new"].add_argument(f"--{option}", metavar={"form": "FORM", "size": "SIZE"}.get(option, "WORD"))
     return top

@@ -4,10 +4,12 @@ from collections.abc import Iterable
 from typing import Final
 
 from refettle.cli.page import Page
+from refettle.cli.telling_text import write_tests
 from refettle.cli.words import count_words
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow, Identity, Property
 from refettle.services.look_up import KIND_WORDS, KnownProperty, KnownThing, label_of, value_words
+from refettle.services.telling import tests_for, tests_of_kind
 
 _COUNT: Final = 24
 _SIGNS: Final = {"1": "", "m3/m3": "", "C": "°C", "um": "µm"}
@@ -93,6 +95,7 @@ def facts_text(know: Knowledge, things: Iterable[KnownThing], page: Page, *, eve
     """
     for thing in things:
         _title(page, know, thing.identity)
+        _told_by(page, know, thing.identity)
         usual = [one for one in thing.properties if one.winner is None and not one.others]
         for one in thing.properties:
             if everything or one not in usual:
@@ -155,6 +158,19 @@ def _title(page: Page, know: Knowledge, identity: Identity) -> None:
         page.write(
             f"Where it has no facts of its own: as {know.name(identity.kind, identity.parent)}", indent=2
         )
+
+
+def _told_by(page: Page, know: Knowledge, identity: Identity) -> None:
+    """Write which spot tests tell a thing: in full where one only has to look."""
+    tests = tests_for(know, (f"{identity.kind}:{identity.id}",))
+    if not tests:
+        return
+    if identity.kind != "build":
+        page.write(f"Told by: {', '.join(told.facts.name for told in tests)}", indent=2, hang=2)
+        return
+    page.gap()
+    page.write("Is it? How to tell:", indent=2)
+    write_tests(page, tests_of_kind(know, identity.kind))
 
 
 def _property(page: Page, know: Knowledge, identity: Identity, one: KnownProperty) -> None:

@@ -9,6 +9,9 @@ order, and why.
   refettle why FILE SURFACE       why this is done to a surface, and not that
   refettle buy FILE...            one shopping list for several pieces
   refettle facts WORD             what is known of a wood, a finish, a fault ...
+  refettle facts white            why white, why craters, why it peels; veneer?
+  refettle facts COAT --over COAT what goes over what
+  refettle facts --air "8 C, 80 %"  is today too cold; with a COAT: how long
   refettle new FILE               a short piece file to begin with
 
 FILE is a piece file: a few lines on wood, old finish and the look you want.
@@ -55,14 +58,19 @@ file.  2: wrong call, or nothing is intended.
 """
 
 WHY = f"""\
-refettle why FILE SURFACE [--not STEP|LOOK] [--workshop FILE] [--json]
+refettle why FILE SURFACE [--not STEP|LOOK] [--finishes] [--workshop FILE]
+                         [--json]
 
-Says why a surface gets the steps it gets, and what that rests on.
+Says why a surface gets the steps it gets, and what that rests on; whether a
+step is needed; which finish suits.
 
   FILE              the piece file
   SURFACE           name of a surface, as the plan prints it
   --not STEP|LOOK   a step, class, remover or look you would have expected, such
-                    as strip, "oil varnish" or opaque: why it was not taken
+                    as strip, "oil varnish" or opaque: why it was not taken;
+                    for a step in the plan: whether one can do without it
+  --finishes        every finish that can be had here, best first: what each
+                    takes, what it stands, what may go wrong
 {_SHARED}\
 
 Exit 0: answered.  1: an error in a file.  2: wrong call.
@@ -84,15 +92,22 @@ had, so that nothing is counted for it.  2: wrong call.
 
 FACTS = """\
 refettle facts [WORD [PROPERTY]] [--json]
+refettle facts [COAT] --over COAT [--json]
+refettle facts [COAT] --air AIR [--json]
 
 Says what is known of a thing and where it is known from: each property with its
-value, range, unit and conditions, what it rests on, and what others say.
+value, range, unit and conditions, what it rests on, and what others say. Of a
+fault, or of what you see (white, peels, sticky): what leads to it, how to tell
+the causes apart, what avoids and what mends it. Of tests: which, in what order.
 
   WORD              a wood, class, contaminant, cleaner, remover, tool, test,
                     damage, repair, fault, build ..., by any of its names; or a
                     kind, such as woods: all its names; none: all kinds
   PROPERTY          one property, such as tannin or "recoat from"; with a kind,
                     that property of all its things, highest first
+  --over COAT       whether COAT holds over this one; without COAT: which do
+  --air AIR         may COAT be laid in this air, and the hours to each stage;
+                    without COAT: which may. "8 C, 80 %"; "46 F, 80 %"
   --json            everything as JSON, units in the names
   --help            this page
 

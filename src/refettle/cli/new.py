@@ -3,6 +3,7 @@
 import sys
 from argparse import Namespace
 from dataclasses import fields, replace
+from shlex import quote
 
 from refettle import bootstrap
 from refettle.bootstrap import WrongCall
@@ -115,7 +116,7 @@ def _page(path: str, begun: Begun, page: Page) -> str:
             f"The old finish is not known; these tell, and stand in the file: {', '.join(begun.tests)}.",
             hang=2,
         )
-    page.write(f"Next: refettle plan {path}", hang=2)
+    page.write(f"Next: refettle plan {quote(path)}", hang=2)
     return page.text()
 
 

@@ -12,7 +12,7 @@ from refettle.cli.json_parts import (
     step_json,
     written,
 )
-from refettle.domain.piece_plan import Choice, Day, GroupPlan, PiecePlan, Purchase, Worth
+from refettle.domain.piece_plan import Choice, Day, GroupPlan, MendJob, PiecePlan, Purchase, Worth
 from refettle.domain.plan import Impossible, Range, Route, StepCost, TestAdvice
 from refettle.knowledge.knowledge import Knowledge
 
@@ -52,6 +52,7 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "gear": [_purchase(item) for item in plan.gear],
         "money": range_json(plan.money),
         "minutes": range_json(plan.minutes),
+        "mending": [_job(job) for job in plan.mending],
         "days": [_day(day) for day in plan.days],
         "choice": None if plan.choice is None else _choice(plan.choice),
         "wrap_day": plan.wrap_day,
@@ -66,6 +67,29 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "findings": [finding_json(finding) for finding in plan.findings],
     }
     return written(document)
+
+
+def _job(job: MendJob) -> Document:
+    """Return a mending job."""
+    return {
+        "name": job.name,
+        "part": job.part,
+        "what": job.what,
+        "stage": job.stage,
+        "surfaces": list(job.surfaces),
+        "money": range_json(job.money),
+        "reason": job.reason,
+        "steps": [
+            {
+                "text": step.text,
+                "minutes": range_json(step.minutes),
+                "wait_h": range_json(step.wait_h),
+                "clamps": step.clamps,
+                "because": list(step.because),
+            }
+            for step in job.steps
+        ],
+    }
 
 
 def _group(group: GroupPlan) -> Document:

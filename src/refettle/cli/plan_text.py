@@ -4,6 +4,7 @@ from math import floor
 from typing import Final
 
 from refettle.cli.group_text import write_group
+from refettle.cli.mending_text import write_mending
 from refettle.cli.page import Page
 from refettle.cli.words import count_words, litres_words, minutes_words, money_words, pieces_words, rate_words
 from refettle.domain.finding import Finding
@@ -52,11 +53,13 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
         page.marked(f"{number}", line, indent=1, column=4)
     if short:
         return page.text()
+    write_mending(page, plan, ("first", "before colour"))
     told: dict[str, str] = {}
     for group in plan.groups:
         if not _stays(group):
             write_group(page, group, know, plan.currency, told, everything=everything)
     _staying(page, plan)
+    write_mending(page, plan, ("after coats",))
     _buy(page, plan)
     _gear(page, plan)
     _days(page, plan)

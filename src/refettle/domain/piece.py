@@ -5,13 +5,20 @@ from dataclasses import dataclass
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Where
 from refettle.domain.step import Step
+from refettle.domain.wrong import Fitting, Wrong
 
-LOOKS = ("keep", "natural", "stained", "oiled", "waxed", "opaque", "bare", "odour-free")
+LOOKS = (
+    "keep", "natural", "bleached", "stained", "dyed", "limed", "whitewashed", "oiled", "waxed", "opaque", "distressed",
+    "bare", "odour-free",
+)  # fmt: skip
+_BASES = {
+    "bleached": "natural", "dyed": "stained", "limed": "stained", "whitewashed": "stained", "distressed": "opaque",
+}  # fmt: skip
 SHEENS = ("matt", "satin", "semi-gloss", "gloss")
 SOUNDNESS = ("sound", "worn", "scratched", "crazed", "soft", "flaking")
 RELIEFS = ("flat", "panel", "moulded", "turned", "carved", "slats", "slats open")
 ORIENTATIONS = ("up", "down", "upright", "inside")
-USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer")
+USES = ("display", "everyday", "table", "kitchen", "wet", "child", "storage", "drawer", "food", "outdoors")
 NOWHERE = Where(file="")
 VALUES = ("ordinary", "good", "fine")
 
@@ -47,7 +54,9 @@ class Look:
     Attributes
     ----------
     kind
-        One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax.
+        One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax; ``limed`` = white in open pores,
+        ``whitewashed`` = a thin white film, ``bleached`` = the wood itself made paler, ``distressed`` = paint
+        worn through at the edges.
     colour
         Plain word for the colour; empty where the wood speaks.
     depth
@@ -60,6 +69,11 @@ class Look:
     colour: str = ""
     depth: int | None = None
     sheen: str = ""
+
+    @property
+    def base(self) -> str:
+        """Return the plainer look that this one is a kind of: its ground and last coats are the same."""
+        return _BASES.get(self.kind, self.kind)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -228,6 +242,10 @@ class Piece:
         Demands of the person: ``no stripping``, ``no bare wood``, ``no upkeep``, ``no spraying``.
     deadline_h
         Hours until it must be ready [h]; None = no date.
+    wrong
+        What is wrong with parts and with the whole.
+    fittings
+        Hardware, glass, stone, leather, seats.
     intend, done
         The person's own sequences.
     assumed
@@ -249,6 +267,8 @@ class Piece:
     invented: bool = False
     constraints: frozenset[str] = frozenset()
     deadline_h: float | None = None
+    wrong: tuple[Wrong, ...] = ()
+    fittings: tuple[Fitting, ...] = ()
     intend: tuple[Own, ...] = ()
     done: tuple[Own, ...] = ()
     assumed: tuple[Assumed, ...] = ()
@@ -326,6 +346,8 @@ class Workshop:
         Ways to coat: ``brush wipe pad roller aerosol``; ``spray`` where there is a gun.
     ventilation
         ``good``, ``poor`` or ``outdoors``.
+    clamps
+        Clamps there are [1].
     evenings_per_week, hours_per_evening
         Free time [1/week], [h].
     products
@@ -347,6 +369,7 @@ class Workshop:
     tools: frozenset[str] = frozenset()
     methods: frozenset[str] = frozenset({"brush", "wipe", "pad", "roller", "aerosol"})
     ventilation: str = "good"
+    clamps: int = 4
     evenings_per_week: float = 3.0
     hours_per_evening: float = 2.0
     products: tuple[Product, ...] = ()

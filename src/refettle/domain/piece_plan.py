@@ -165,6 +165,8 @@ class MendJob:
         Material bought [money].
     reason
         Why it comes where it comes, in half a sentence.
+    repair
+        Repair id; empty for what is only taken off, covered or put back.
     """
 
     name: str
@@ -175,6 +177,7 @@ class MendJob:
     surfaces: tuple[str, ...]
     money: Range
     reason: str = ""
+    repair: str = ""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

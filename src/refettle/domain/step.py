@@ -65,6 +65,8 @@ WORK_MARKS: Final[Mapping[str, str]] = MappingProxyType(
         "clean dust": "clean dust",
         "hollows": "hollows",
         "pores": "pores",
+        "open pores": "open pores",
+        "edges": "edges",
         "one pass": "one pass",
         "thorough": "thorough",
         "flooding": "flooding",
@@ -79,9 +81,9 @@ How coats are laid and work is done: the person's word → the mark in `Step.how
 
 ``wiped`` excess is taken off, ``over-brushed`` worked on while it sets, ``shaken`` a tin not stirred but
 shaken; ``raise grain`` damped, dried and cut again, ``clean dust`` dust taken up afterwards; ``hollows`` and
-``pores`` say where one scrapes; ``one pass`` of a remover and no more; ``thorough`` washed several times;
-``flooding`` runs with water, ``soaking`` left wet; ``iron`` and ``nails`` stand in the wood;
-``squeeze-out off`` glue is taken off while wet.
+``pores`` say where one scrapes, ``open pores`` brushes them open for white, ``edges`` rubs through there on
+purpose; ``one pass`` of a remover and no more; ``thorough`` washed several times; ``flooding`` runs with water,
+``soaking`` left wet; ``iron`` and ``nails`` stand in the wood; ``squeeze-out off`` glue is taken off while wet.
 """
 
 _WORDS: Final = {mark: word for words in (WORK_MARKS, EVENT_MARKS) for word, mark in words.items()}

@@ -16,6 +16,11 @@ _NUMBER = re.compile(r"[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)", re.ASCII)
 _FRACTION = re.compile(r"(?:(\d{1,4})[ -])?(\d{1,4})/(\d{1,4})", re.ASCII)
 _RANGE = re.compile(r"(?<=\d)\s*(?:-|–|—|to)\s*(?=\d)", re.ASCII)
 _FEET_AND_INCHES = re.compile(r"(\d{1,2}) ?(?:ft|feet|foot|'|′),? ?(\S.*)")
+_EXPONENT = re.compile(r"[+-]?[\d.,]+[eE][+-]?\d+", re.ASCII)
+_FRACTION_SIGNS = {
+    "½": "1/2", "⅓": "1/3", "⅔": "2/3", "¼": "1/4", "¾": "3/4", "⅕": "1/5", "⅛": "1/8", "⅜": "3/8",
+    "⅝": "5/8", "⅞": "7/8",
+}  # fmt: skip
 _LONGEST = 40
 
 _LENGTH_WORDS = {
@@ -101,8 +106,16 @@ def _quantity(text: str) -> float | None:
     return int(whole or 0) + int(over) / int(under)
 
 
+def _plain_fractions(text: str) -> str:
+    """Return text with signs such as ``½`` written as ``1/2``, apart from the number before them."""
+    for sign, fraction in _FRACTION_SIGNS.items():
+        text = text.replace(sign, f" {fraction}")
+    return text
+
+
 def _split(text: str) -> tuple[str, str]:
     """Split ``24 1/2 in`` into the number's text and the unit's word."""
+    text = _plain_fractions(text)
     match = re.match(r"[-+\d.,/]+(?: +\d{1,4}/\d{1,4})?", text.strip(), re.ASCII)
     if match is None:
         return "", text.strip()
@@ -114,6 +127,10 @@ def _with_unit(
 ) -> float | Unclear:
     """Return the amount in the inner unit, never below 0."""
     known = ", ".join(per)
+    if _EXPONENT.match(text.strip()):
+        return Unclear(
+            what=f"{quoted(text)} is written with a power of ten", do=f"write the number out, e.g. {eg}"
+        )
     number, word = _split(text)
     value = _quantity(number)
     if value is not None and not word:

@@ -9,12 +9,14 @@ error, so no plan is made from it.
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from difflib import get_close_matches
-from typing import TypeVar
+from typing import Final, TypeVar
 
 from refettle.domain.finding import Finding, Level, Where
 from refettle.files.amounts import Unclear, quoted, share
 from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain
 from refettle.knowledge.knowledge import Knowledge
+
+_SAID_UNDER_LOOK: Final = frozenset({"colour", "color", "shade", "gloss", "finish wanted"})
 
 Value = TypeVar("Value")
 
@@ -30,6 +32,7 @@ KIND_WORDS = {
     "test": "test",
     "damage": "damage",
     "repair": "repair",
+    "fitting": "fitting",
     "supply": "supply",
 }
 _SHOWN = 12
@@ -225,6 +228,15 @@ class Desk:
     def unknown_key(self, entry: Entry, path: str, known: Sequence[str]) -> None:
         """Say that a key is not known."""
         near = nearest(plain(entry.key), known)
+        if plain(entry.key) in _SAID_UNDER_LOOK and "look" in known:
+            self.say(
+                "unknown-key",
+                entry.line,
+                path,
+                f"{quoted(entry.key)} is said under look",
+                'write it there, e.g. "look: opaque white satin"',
+            )
+            return
         do = f'write "{near}"' if near else f"known here: {', '.join(known)}"
         self.say(
             "unknown-key", entry.line, path, f"{quoted(entry.key)} is not an entry that is known here", do

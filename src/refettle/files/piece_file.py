@@ -10,24 +10,26 @@ from dataclasses import dataclass, field, replace
 from typing import Final
 
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Assumed, Own, Piece, Surface
+from refettle.domain.piece import Assumed, Piece, Surface
 from refettle.files import form_entries as forms
 from refettle.files.amounts import Unclear, money, money_range, quoted, time_h, years
 from refettle.files.defaults import Notes, Spoken, make_surface
-from refettle.files.fields import Desk, known_list, nearest
-from refettle.files.own_steps import read_sequence
-from refettle.files.places import Place, is_exact, matching
+from refettle.files.fields import Desk, known_list
+from refettle.files.own_entries import picked, read_own
+from refettle.files.places import Place, is_exact
 from refettle.files.surface_fields import PLACE_KEYS, SURFACE_KEYS, Said, check_sheen, read_surface_entry
-from refettle.files.yaml_tree import Entry, Listing, Mapping, Text, Tree, plain, read_tree
+from refettle.files.wrong_entries import read_fittings, read_wrong
+from refettle.files.yaml_tree import Entry, Mapping, plain, read_tree
 from refettle.geometry.zones import usual_zones
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.foresee import as_done
 
+_OWN: Final = ("intend", "done")
 CONSTRAINTS: Final = ("no stripping", "no bare wood", "no upkeep", "no spraying")
 
 PIECE_KEYS: Final = (
     "piece", "form", "era", "child", "paid", "sells", "constraints", "ready in", "invented", "notes",
-    "surfaces", "intend", "done",
+    "surfaces", "wrong", "fittings", "intend", "done",
 )  # fmt: skip
 
 
@@ -170,6 +172,8 @@ _READERS: Final[dict[str, Callable[[Desk, _Draft, Entry], None]]] = {
     "invented": _invented,
     "notes": _notes,
     "surfaces": _surfaces,
+    "wrong": _sequence,
+    "fittings": _sequence,
     "intend": _sequence,
     "done": _sequence,
 }
@@ -188,24 +192,33 @@ def _check_needed(desk: Desk, root: Mapping, draft: _Draft) -> None:
         desk.say("missing", draft.form_line, "surfaces", '"form: list" needs its surfaces', do)
 
 
+def _places_of(
+    desk: Desk, draft: _Draft, own: dict[str, list[tuple[str, Said]]]
+) -> tuple[tuple[Place, ...], tuple[float, float, float] | None]:
+    """Return the surfaces and the size [mm]; none where the form is not known."""
+    if draft.form == forms.FREE_LIST:
+        return _listed(desk, draft, own), forms.sizes_of_list(desk, draft.form_entries)
+    if not draft.form:
+        return (), None
+    built = forms.build_places(desk, draft.form, draft.form_line, draft.form_entries)
+    draft.assumed.extend(built.assumed)
+    if built.places:
+        _overrides(desk, draft, built.places, own)
+    return built.places, built.size_mm
+
+
 def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
     """Return the piece as far as it could be read."""
     own: dict[str, list[tuple[str, Said]]] = {}
-    if draft.form == forms.FREE_LIST:
-        places = _listed(desk, draft, own)
-        size_mm = forms.sizes_of_list(desk, draft.form_entries)
-    elif draft.form:
-        built = forms.build_places(desk, draft.form, draft.form_line, draft.form_entries)
-        draft.assumed.extend(built.assumed)
-        places, size_mm = built.places, built.size_mm
-        if places:
-            _overrides(desk, draft, places, own)
-    else:
-        return None
+    places, size_mm = _places_of(desk, draft, own)
     if not places:
         return None
     surfaces = _make_surfaces(desk, draft, places, own)
-    sequences = {key: _own(desk, draft, places, entry) for key, entry in draft.sequences.items()}
+    sequences = {
+        key: read_own(desk, places, draft.sequences[key], draft.assumed)
+        for key in _OWN
+        if key in draft.sequences
+    }
     if not draft.era_said:
         draft.assumed.append(Assumed(path="era", value="unknown", why="not said"))
     low, high = draft.sells or (None, None)
@@ -224,6 +237,8 @@ def _build_piece(desk: Desk, draft: _Draft) -> Piece | None:
         invented=draft.invented,
         constraints=draft.constraints,
         deadline_h=draft.deadline_h,
+        wrong=read_wrong(desk, draft.sequences.get("wrong"), places, draft.assumed),
+        fittings=read_fittings(desk, draft.sequences.get("fittings")),
         intend=sequences.get("intend", ()),
         done=sequences.get("done", ()),
         assumed=tuple(dict.fromkeys(draft.assumed)),
@@ -342,7 +357,7 @@ def _overrides(
     for entry in _entries_below(desk, draft):
         path = f"surfaces/{entry.key}"
         mapping = desk.mapping(entry.value, path, '"look: natural"')
-        names = _picked(desk, places, entry.key, entry.line, path)
+        names = picked(desk, places, entry.key, entry.line, path)
         if mapping is None:
             continue
         said = _read_said(desk, mapping, path, placed=False)
@@ -352,41 +367,3 @@ def _overrides(
             said.assumed.append(Assumed(path=f"{path}/zones", value=usual.text(), why=usual.why))
         for name in names:
             own.setdefault(name, []).append((entry.key, said))
-
-
-def _picked(desk: Desk, places: tuple[Place, ...], word: str, line: int, path: str) -> tuple[str, ...]:
-    """Return the surfaces that a word picks; a finding where there are none."""
-    names = matching(places, word)
-    if not names:
-        known = [place.name for place in places]
-        near = nearest(word, known)
-        do = f'write "{near}"' if near else f"write {known_list(known)}, or all, outside, inside, hidden"
-        desk.say("unknown-surface", line, path, f"{quoted(word)} is no surface of this piece", do)
-    return names
-
-
-def _own(desk: Desk, draft: _Draft, places: tuple[Place, ...], entry: Entry) -> tuple[Own, ...]:
-    """Return a sequence of the person's own: for every surface, or per surface."""
-    path = plain(entry.key)
-    if not isinstance(entry.value, Mapping):
-        return _one_sequence(desk, draft, ("",), entry.value, path)
-    sequences: list[Own] = []
-    for below in entry.value.entries:
-        names = _picked(desk, places, below.key, below.line, f"{path}/{below.key}")
-        sequences.extend(_one_sequence(desk, draft, names, below.value, f"{path}/{below.key}"))
-    return tuple(sequences)
-
-
-def _one_sequence(
-    desk: Desk, draft: _Draft, names: tuple[str, ...], tree: Tree, path: str
-) -> tuple[Own, ...]:
-    if isinstance(tree, Text) and not tree.value:
-        desk.text(tree, path)
-        return ()
-    if not isinstance(tree, Listing):
-        what, do = "steps are due here", "begin each step with a dash, e.g. - sand: P180"
-        desk.say("wrong-form", tree.line, path, what, do)
-        return ()
-    sequence = read_sequence(desk, tree, path)
-    draft.assumed.extend(sequence.assumed)
-    return tuple(Own(surface=name, steps=sequence.steps, where=sequence.where) for name in names)

@@ -25,7 +25,12 @@ from refettle.files.yaml_tree import Entry, Mapping, Text, Tree, plain
 ZONES: Final = ("flat", "edge", "recess")
 LOOK_KEYS: Final = ("kind", "colour", "depth", "sheen")
 OLD_STAIN_PCT: Final = 70
-_MATT: Final = {"matte": "matt", "semi gloss": "semi-gloss", "odour free": "odour-free"}
+_MATT: Final = {
+    "matte": "matt", "semi gloss": "semi-gloss", "odour free": "odour-free", "touched up": "keep", "cleaned only": "keep",
+    "cleaned": "keep", "freshened": "keep", "painted": "opaque", "waxed only": "waxed", "bleached pale": "bleached",
+    "white washed": "whitewashed",
+}  # fmt: skip
+"""Other words for sheens and looks."""
 
 # Darkness of plain colour words [%]: judgement; the file's own `depth` wins.
 DEPTHS: Final = {
@@ -34,6 +39,8 @@ DEPTHS: Final = {
     "black": 95,
 }  # fmt: skip
 
+_NO_BELIEF: Final = frozenset({"build", "rule"})
+"""What a test may speak for that no reading of an old finish hangs on."""
 TEST_ANSWERS: Final[dict[str, tuple[tuple[str, ...], tuple[str, ...]]]] = {
     "alcohol-drop": (("dissolves", "softens", "sticky"), ("holds", "nothing")),
     "thinner-drop": (("dissolves", "softens", "sticky"), ("holds", "nothing")),
@@ -199,6 +206,13 @@ def _read_tests(desk: Desk, tree: Tree, path: str) -> tuple[tuple[str, str], ...
         test = desk.known("test", entry.key, entry.line, path)
         answer = desk.text(entry.value, below)
         if test is None or answer is None:
+            continue
+        detects = desk.knowledge.test(test).detects
+        if detects and all(mark.partition(":")[0] in _NO_BELIEF for mark in detects):
+            what = f"what {quoted(entry.key)} tells is not weighed by the plan"
+            desk.say(
+                "not-weighed", entry.line, below, what, 'write what it told you, e.g. "build: veneer"', "note"
+            )
             continue
         yes_words, no_words = TEST_ANSWERS.get(test, ((), ()))
         if plain(answer) in {"yes", *yes_words}:

@@ -7,7 +7,7 @@ from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed, Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
-from refettle.files.amounts import Unclear, money, number, quoted, time_h
+from refettle.files.amounts import Unclear, count, money, number, quoted, time_h
 from refettle.files.fields import Desk
 from refettle.files.own_steps import METHODS
 from refettle.files.stock import read_stock
@@ -17,7 +17,7 @@ from refettle.knowledge.knowledge import Knowledge
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
-    "evenings per week", "hours per evening", "stock", "prices", "invented",
+    "clamps", "evenings per week", "hours per evening", "stock", "prices", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
 USUAL_TOOLS: Final = (
@@ -117,6 +117,9 @@ def _read_number(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
         case "worth of a day":
             worth = desk.amount(entry.value, key, money)
             draft.workshop = replace(shop, day_worth=shop.day_worth if worth is None else worth)
+        case "clamps":
+            clamps = desk.amount(entry.value, key, count)
+            draft.workshop = replace(shop, clamps=shop.clamps if clamps is None else clamps)
         case "evenings per week":
             evenings = desk.amount(entry.value, key, number)
             if evenings is not None and not 0 < evenings <= 7:
@@ -231,6 +234,7 @@ def _assume(desk: Desk, draft: _Draft) -> None:
         "air": _air_text(STANDARD_AIR),
         "methods": ", ".join(word for word in METHODS if word in shop.methods),
         "ventilation": shop.ventilation,
+        "clamps": f"{shop.clamps}",
         "evenings per week": f"{shop.evenings_per_week:g}",
         "hours per evening": f"{shop.hours_per_evening:g} h",
     }

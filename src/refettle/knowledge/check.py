@@ -30,6 +30,9 @@ POINTS_TO: Final[Mapping[tuple[str, str], str]] = {
     ("remover", "leaves"): "contaminant",
     ("remover", "washed_by"): "cleaner",
     ("damage", "mend"): "repair",
+    ("repair", "operations"): "operation",
+    ("fitting", "before"): "operation",
+    ("fitting", "after"): "operation",
 }
 
 
@@ -231,7 +234,7 @@ def _words(place: Located, names: _Names) -> Iterator[Finding]:
 def _speaks(word: str, names: _Names) -> bool:
     """Return whether a test may speak for a word."""
     kind, _, name = word.partition(":")
-    return word in SPEAKS_FOR or kind == "family" or name in names.identities.get(kind, {})
+    return word in SPEAKS_FOR or kind in {"family", "rule"} or name in names.identities.get(kind, {})
 
 
 _ROW_CHECKS: Final[tuple[Callable[[Located, _Names], Iterator[Finding]], ...]] = (

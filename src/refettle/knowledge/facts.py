@@ -92,6 +92,8 @@ class FilmFacts:
     price_l: float
     mendable: float
     smooths_h_m2: float
+    for_use: str
+    resist_weather: float
     keeps_months: float
     keeps_opened_months: float
 
@@ -263,6 +265,9 @@ class DamageFacts:
     shows_clear: float
     shows_opaque: float
     mend: str
+    of_part: bool
+    stage: str
+    give_up: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -276,7 +281,30 @@ class RepairFacts:
     wait_h: float
     price: float
     works: float
+    operations: tuple[str, ...]
     water_share: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OperationFacts:
+    """What one operation at the bench takes, its name being what to do; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    h_each: float
+    wait_h: float
+    clamps: float
+    price: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class FittingFacts:
+    """What is done with what takes no finish, before colour and after; fields as in ``properties.csv``."""
+
+    id: str
+    name: str
+    before: tuple[str, ...]
+    after: tuple[str, ...]
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -20,7 +20,7 @@ class Knowledge:
     version
         Checksum of the tables it was read from.
     films, woods, builds, contaminants, latents, cleaners, removers, tools, tests, damages, repairs, faults, labours,
-    supplies
+    operations, fittings, supplies
         Facts by id, one mapping a kind.
     identities
         Kind → id → identity.
@@ -50,6 +50,8 @@ class Knowledge:
     repairs: Mapping[str, facts.RepairFacts]
     faults: Mapping[str, facts.FaultFacts]
     labours: Mapping[str, facts.LabourFacts]
+    operations: Mapping[str, facts.OperationFacts]
+    fittings: Mapping[str, facts.FittingFacts]
     supplies: Mapping[str, facts.SupplyFacts]
     identities: Mapping[str, Mapping[str, Identity]]
     properties: Mapping[str, Mapping[str, Property]]
@@ -107,6 +109,8 @@ class Knowledge:
             repairs=resolve.resolve_kind("repair", facts.RepairFacts, *tables),
             faults=resolve.resolve_kind("fault", facts.FaultFacts, *tables),
             labours=resolve.resolve_kind("labour", facts.LabourFacts, *tables),
+            operations=resolve.resolve_kind("operation", facts.OperationFacts, *tables),
+            fittings=resolve.resolve_kind("fitting", facts.FittingFacts, *tables),
             supplies=resolve.resolve_kind("supply", facts.SupplyFacts, *tables),
             identities=by_kind,
             properties=props,
@@ -167,6 +171,14 @@ class Knowledge:
     def labour(self, id_: str) -> facts.LabourFacts:
         """Return the rates of an operation."""
         return self.labours[id_]
+
+    def operation(self, id_: str) -> facts.OperationFacts:
+        """Return what an operation at the bench takes."""
+        return self.operations[id_]
+
+    def fitting(self, id_: str) -> facts.FittingFacts:
+        """Return what is done with a fitting."""
+        return self.fittings[id_]
 
     def supply(self, id_: str) -> facts.SupplyFacts:
         """Return the facts of something bought by the piece."""

@@ -8,7 +8,7 @@ GRADES: Final = ("measured", "standard", "handbook", "label", "common practice",
 READINGS: Final = ("whole", "excerpt", "second-hand", "memory")
 KINDS: Final = (
     "film", "wood", "build", "contaminant", "latent", "cleaner", "remover", "tool", "test", "damage",
-    "repair", "fault", "labour", "supply",
+    "repair", "fault", "labour", "operation", "fitting", "supply",
 )  # fmt: skip
 ERA_BANDS: Final = (
     "before-1900",

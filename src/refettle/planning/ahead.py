@@ -92,7 +92,7 @@ def tails_of(bench: Bench, menu: Menu, states: Sequence[State], zones: Sequence[
         Tails. Paint hides an opaque primer in the fewest coats, so that one is tried as ground too.
     """
     grounds = [states]
-    if menu.look.kind == "opaque":
+    if menu.look.base == "opaque":
         primers = [
             c for c in menu.know.ids("film") if menu.know.film(c).opaque and "prime" in menu.know.film(c).role
         ]

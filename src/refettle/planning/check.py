@@ -16,10 +16,12 @@ from refettle.domain.plan import Route
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_choice import choice
 from refettle.planning.check_days import days
+from refettle.planning.check_mending import mending
 from refettle.planning.check_order import names_and_means, order_and_drying
 from refettle.planning.check_sums import numbers
 from refettle.planning.check_walk import prepare
 from refettle.planning.check_whole import stand_in, whole
+from refettle.planning.mended import as_mended
 
 
 def check_route(
@@ -76,7 +78,8 @@ def check_plan(know: Knowledge, piece: Piece, workshop: Workshop, plan: PiecePla
         Findings on every route, alternatives and leaving it alone included, on sums, what is bought and the
         days; empty where the books are right.
     """
-    found: list[Finding] = []
+    found: list[Finding] = list(mending(know, piece, plan))
+    piece = as_mended(know, piece)
     for group in plan.groups:
         surface = stand_in(piece, group)
         if surface is None:

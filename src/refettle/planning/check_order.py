@@ -295,7 +295,7 @@ def _look(check: RouteCheck) -> Iterator[Finding]:
 def _seen(check: RouteCheck, account: Account) -> bool:
     """Return whether the films by own count can show the look."""
     new = [check.know.film(layer.cls) for layer in account.layers if not layer.old]
-    match check.look.kind:
+    match check.look.base:
         case "opaque":
             return any(f.opaque for f in new)
         case "bare":
@@ -305,4 +305,4 @@ def _seen(check: RouteCheck, account: Account) -> bool:
         case "odour-free":
             return True
         case _:
-            return not any(f.opaque for f in new) and bool(account.layers or check.look.kind == "keep")
+            return not any(f.opaque for f in new) and bool(account.layers or check.look.base == "keep")

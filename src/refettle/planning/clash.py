@@ -5,6 +5,7 @@ from dataclasses import replace
 from refettle.domain.air import Air
 from refettle.domain.piece import Look
 from refettle.domain.plan import Impossible
+from refettle.planning.goal import OPEN_PORES
 from refettle.planning.offers import Menu
 from refettle.planning.pool import route_words
 from refettle.planning.search import Bench, Search
@@ -18,6 +19,11 @@ _NEAR = {
     "stained": ("natural", "opaque", "keep"),
     "opaque": ("keep", "stained", "natural"),
     "keep": ("natural", "opaque"),
+    "limed": ("whitewashed", "natural", "stained", "opaque"),
+    "whitewashed": ("limed", "opaque", "natural"),
+    "bleached": ("natural", "whitewashed", "opaque"),
+    "dyed": ("stained", "natural", "opaque"),
+    "distressed": ("opaque", "keep", "natural"),
     "odour-free": ("opaque", "natural"),
 }
 _WARM = Air(temp_c=20.0, rh=0.5)
@@ -42,7 +48,10 @@ def explain_clash(bench: Bench, menu: Menu) -> Impossible:
     clash = [look_words(menu.look)]
     facts = bench.know.wood(bench.surface.wood)
     because: tuple[str, ...] = ()
-    if not facts.shows_wood and menu.look.kind not in {"opaque", "keep", "odour-free"}:
+    if menu.look.kind == "limed" and facts.open_pores < OPEN_PORES and facts.shows_wood:
+        clash.append(f"{facts.name} has no open pores to hold the white")
+        because = bench.know.because(f"wood:{facts.id}", "open_pores")
+    elif not facts.shows_wood and menu.look.base not in {"opaque", "keep", "odour-free"}:
         clash.append(f"{facts.name} has no wood face to show")
         because = bench.know.because(f"wood:{facts.id}", "shows_wood")
     else:
@@ -113,8 +122,10 @@ def _stuck(bench: Bench) -> str:
 
 _LOOKS = {
     "keep": "the old finish kept and renewed", "natural": "clear finish, the wood's own colour",
-    "stained": "stained and clear", "oiled": "bare and oiled", "waxed": "bare and waxed", "opaque": "painted",
-    "bare": "left bare", "odour-free": "free of smell",
+    "stained": "stained and clear", "oiled": "oiled", "waxed": "waxed", "opaque": "painted",
+    "bare": "left bare", "odour-free": "free of smell", "limed": "limed: white in the pores, clear over it",
+    "whitewashed": "whitewashed: thin white, grain seen", "bleached": "bleached pale and clear",
+    "dyed": "dyed and clear", "distressed": "painted, worn through at the edges",
 }  # fmt: skip
 
 

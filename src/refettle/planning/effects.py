@@ -19,6 +19,7 @@ _SANDED_AWAY = {"grime": 0.35, "polish": 0.55, "plasticiser": 0.12, "skin-oil": 
                 "glue": 0.48, "remover-residue": 0.7, "fresh-oil": 0.6, "loose-film": 0.3, "smoke-film": 0.5,
                 "mould": 0.7, "alkali": 0.8, "silicone": 0.9}  # fmt: skip
 _STILL = 0.04
+_LIMED = 8
 _SOAKS_IN = frozenset({"grease", "wax", "silicone", "skin-oil", "mineral-oil", "polish"})
 _DRY_STRIP_KEEPS = 0.5
 
@@ -176,6 +177,10 @@ def _coloured(ground: Ground, state: State, facts: FilmFacts) -> tuple[str, int]
         return "opaque", ground.wish_depth
     if facts.colour_kind == "none":
         return state.colour, state.depth
+    if facts.colour_kind == "lime":
+        return "limed", max(5, state.depth - _LIMED)
+    if facts.colour_kind == "white":
+        return "whitened", max(5, round(state.depth * (1.0 - 0.6 * facts.colour_power)))
     darker = min(100, round(state.depth + (100 - state.depth) * 0.6 * facts.colour_power))
     return ("dyed" if facts.colour_kind == "dye" else "stained"), darker
 
@@ -306,6 +311,8 @@ def bare_colour(know: Knowledge, ground: Ground, state: State) -> State:
 
 def sand(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     """Return the state after sanding, scuffing or rubbing."""
+    if "edges" in step.how:
+        return changed(state, grit=step.grit or 220)
     grit = step.grit or 220
     iron = "steel wool" in step.how or step.method == "steel-wool"
     light = step.verb in {"scuff", "rub_out"}
@@ -402,6 +409,8 @@ def _sanded_film(
 
 def scrape(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     """Return the state after scraping: loose flakes off, hollows picked out, or all film off."""
+    if "open pores" in step.how:
+        return state
     if "pores" in step.how:
         return state.with_cause("paint-in-pores", _trim(35.0 * state.strength("paint-in-pores")))
     if "hollows" in step.how:
@@ -427,6 +436,8 @@ def repair(know: Knowledge, state: State, step: Step) -> State:
         d for d in state.damage if d == step.what or know.damage(d).mend == step.what
     )  # fmt: skip
     state = changed(state, damage=state.damage - mended)
+    if step.what == "remove-foil" and mended:
+        state = changed(state, stack=(), grit=0).with_soil("glue", 30)
     if step.what in {"fill", "patch-veneer", "remake-moulding"}:
         state = state.with_cause("filled", 60)
     if "lifted-veneer" in mended or step.what in {"fill", "glue-joint", "glue-split"}:

@@ -6,13 +6,16 @@ from refettle.domain.state import State
 from refettle.knowledge.knowledge import Knowledge
 
 _FLAW_MONEY = 60.0
+OPEN_PORES = 0.3
+"""Openness of pores [1] from which they hold liming white; judgement."""
 _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 
 def out_of_reach(know: Knowledge, ground: Ground, look: Look) -> bool:
-    """Return whether no step whatever can bring the look: there is no wood face to show."""
-    clear = look.kind not in {"keep", "opaque", "odour-free"}
-    return clear and not know.wood(ground.wood).shows_wood
+    """Return whether no step whatever can bring the look: there is no wood face to show, or no pore for the white."""
+    clear = look.base not in {"keep", "opaque", "odour-free"}
+    facts = know.wood(ground.wood)
+    return (clear and not facts.shows_wood) or (look.kind == "limed" and facts.open_pores < OPEN_PORES)
 
 
 def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
@@ -43,7 +46,7 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
         return not any(know.film(f.cls).opaque for f in new)
     if look.kind == "odour-free":
         return True
-    if look.kind == "opaque":
+    if look.base == "opaque":
         return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
     if not know.wood(ground.wood).shows_wood:
         return False
@@ -61,17 +64,23 @@ def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) ->
         return False
     facts = know.film(top.cls)
     wish = look.depth
+    own = round(100 * (1.0 - know.wood(ground.wood).lightness))
+    if look.kind == "bleached":
+        return state.colour in {"wood", "old"} and state.depth <= max(5, own - 12)
     if look.kind == "natural":
-        if state.colour in {"stained", "dyed"}:
+        if state.colour in {"stained", "dyed", "limed", "whitened"}:
             return False
-        own = round(100 * (1.0 - know.wood(ground.wood).lightness))
         return wish is None or state.depth <= max(wish, own) + 12
-    if look.kind == "stained":
+    if look.kind in {"limed", "whitewashed"}:
+        return state.colour == {"limed": "limed", "whitewashed": "whitened"}[look.kind]
+    if look.kind == "dyed" and state.colour != "dyed":
+        return False
+    if look.base == "stained":
         return wish is None or state.depth >= wish - 15
     if look.kind == "oiled":
         return (
             facts.needs_bare
-            and facts.cure_oxidative > 0.5
+            and (facts.cure_oxidative > 0.5 or facts.for_use == "food")
             and not any(f.old and f.um > 2 for f in state.stack)
         )
     if look.kind == "waxed":
@@ -97,7 +106,7 @@ def flaws(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
 def offence(know: Knowledge, look: Look, state: State, damage: str) -> float:
     """Return how much a damage that is left offends under a look [1]."""
     facts = know.damage(damage)
-    shows = facts.shows_opaque if look.kind == "opaque" else facts.shows_clear
+    shows = facts.shows_opaque if look.base == "opaque" else facts.shows_clear
     return 0.1 * shows if damage in _OF_FILM and _film_renewed(know, state, damage) else shows
 
 
@@ -117,6 +126,6 @@ def flaws_at_least(know: Knowledge, look: Look, state: State, area_m2: float) ->
     total = 0.0
     for name in state.damage:
         facts = know.damage(name)
-        shows = facts.shows_opaque if look.kind == "opaque" else facts.shows_clear
+        shows = facts.shows_opaque if look.base == "opaque" else facts.shows_clear
         total += (0.1 if name in _OF_FILM else 1.0) * shows * _FLAW_MONEY * size
     return total

@@ -12,6 +12,7 @@ from refettle.planning.offers_ground import GroundMenu, Run, nice_hours, wait_un
 
 __all__ = ["CLOSING", "CLOSING_USE", "CURE", "STAGES", "Menu", "Run", "nice_hours", "wait_until"]
 
+_WHITES = {"limed": "lime", "whitewashed": "whiten"}
 STAGES = ("clean", "remove", "mend", "smooth", "colour", "under", "body", "protect", "close")
 
 
@@ -91,6 +92,8 @@ class Menu(GroundMenu):
             facts = self.know.film(cls)
             if role not in facts.role or "old" in facts.role:
                 continue
+            if facts.for_use and facts.for_use != self.surface.use:
+                continue
             if facts.trade_only and not any(p.cls == cls for p in self.workshop.products):
                 continue
             if self.unfit_air(facts):
@@ -105,16 +108,22 @@ class Menu(GroundMenu):
         return air.known and not (facts.min_c <= air.temp_c <= facts.max_c and air.rh <= facts.rh_max)
 
     def _colour(self, states: Sequence[State]) -> Iterator[Run]:
-        """Offer colours for a stained look."""
-        if self.look.kind != "stained":
+        """Offer colours for a stained look, white for a limed or whitewashed one, bleach for a pale one."""
+        if self.look.kind == "bleached":
+            yield from self._bleaches(states)
+            return
+        if self.look.base != "stained":
             yield ()
+            return
+        if self.look.kind in _WHITES:
+            yield from self._whites(_WHITES[self.look.kind], states)
             return
         now = states[0].depth
         wish = self.look.depth if self.look.depth is not None else max(60, now + 20)
         conditioners = [None, *(f for f, _ in self._classes("condition"))]
         bare = any(state.bare for state in states)
         for facts, method in (*self._classes("stain"), *self._classes("tone")):
-            if facts.needs_bare and not bare:
+            if (facts.needs_bare and not bare) or (self.look.kind == "dyed" and facts.colour_kind != "dye"):
                 continue
             verb = "tone" if "tone" in facts.role and "stain" not in facts.role else "stain"
             coats = 1 if now + (100 - now) * 0.6 * facts.colour_power >= wish - 10 else 2
@@ -123,43 +132,61 @@ class Menu(GroundMenu):
                 verb=verb, what=facts.id, method=method, coats=coats, wait_between_h=dry, wait_after_h=dry
             )
             longer = wait_until(facts, facts.recoat_from_h, self.air, 260.0)
-            slow = facts.carrier == "spirits"
             for under in conditioners if facts.blotch_prone > 0.2 else [None]:
-                before: Run = ()
-                if under is not None:
-                    way = self.method_of(under) or "wipe"
-                    rest_h = wait_until(under, max(under.sand_h, under.recoat_from_h), self.air)
-                    before = (
-                        Step(verb="condition", what=under.id, method=way, film="thin", wait_after_h=rest_h),
-                        Step(verb="scuff", grit=320, method="hand-block", how=frozenset({"clean dust"})),
-                    )
+                before = self._conditioned(under)
                 yield (*before, lay)
-                if slow:
-                    held = Step(
-                        verb=verb,
-                        what=facts.id,
-                        method=method,
-                        coats=coats,
-                        wait_between_h=dry,
-                        wait_after_h=longer,
-                    )
-                    yield (*before, held)
+                if facts.carrier == "spirits":
+                    yield (*before, replace(lay, wait_after_h=longer))
+
+    def _conditioned(self, under: FilmFacts | None) -> Run:
+        """Return a conditioner laid thin and scuffed, or nothing."""
+        if under is None:
+            return ()
+        way = self.method_of(under) or "wipe"
+        rest_h = wait_until(under, max(under.sand_h, under.recoat_from_h), self.air)
+        return (
+            Step(verb="condition", what=under.id, method=way, film="thin", wait_after_h=rest_h),
+            Step(verb="scuff", grit=320, method="hand-block", how=frozenset({"clean dust"})),
+        )
+
+    def _bleaches(self, states: Sequence[State]) -> Iterator[Run]:
+        """Offer two-part bleach on bare wood: soured, rinsed, dried, the raised grain cut without going through it."""
+        if not all(state.bare for state in states):
+            return
+        pale = Step(verb="bleach", what="peroxide-alkali", wait_after_h=12.0)
+        sour = Step(verb="neutralise", what="vinegar-water", wait_after_h=0.5)
+        rinse = Step(verb="rinse", what="water-rinse", wait_after_h=self.dried_out(9.0))
+        cut = Step(verb="scuff", grit=320, method="hand-block", how=frozenset({"clean dust"}))
+        yield (pale, sour, rinse, cut)
+        yield (pale, pale, sour, rinse, cut)
+
+    def _whites(self, role: str, states: Sequence[State]) -> Iterator[Run]:
+        """Offer white that stays in the pores, which are brushed open for it, or a thin white film wiped back."""
+        if not any(state.bare for state in states):
+            return
+        for facts, method in self._classes(role):
+            dry = wait_until(facts, facts.recoat_from_h, self.air, 150.0)
+            verb = "fill_pores" if role == "lime" else "stain"
+            lay = Step(verb=verb, what=facts.id, method=method, wait_after_h=dry, how=frozenset({"wiped"}))
+            brush = Step(verb="scrape", method="brass-brush", how=frozenset({"open pores"}))
+            yield (brush, lay) if role == "lime" else (lay,)
 
     def _under(self) -> Iterator[Run]:
         """Offer sealers and primers."""
         yield ()
         if self.look.kind in {"keep", "bare", "waxed", "oiled"}:
             return
-        roles = ("prime", "seal") if self.look.kind in {"opaque", "odour-free"} else ("seal",)
+        hides = self.look.base in {"opaque", "odour-free"}
+        roles = ("prime", "seal") if hides else ("seal",)
         seen = set()
         for role in roles:
             for facts, method in self._classes(role):
-                if facts.id in seen or (self.look.kind != "opaque" and facts.opaque):
+                if facts.id in seen or (self.look.base != "opaque" and facts.opaque):
                     continue
                 seen.add(facts.id)
                 dry = wait_until(facts, facts.recoat_from_h, self.air, 110.0)
-                for coats in (1, 2) if self.look.kind in {"opaque", "odour-free"} else (1,):
-                    film = "thin" if self.look.kind != "opaque" and coats == 1 else "normal"
+                for coats in (1, 2) if hides else (1,):
+                    film = "thin" if self.look.base != "opaque" and coats == 1 else "normal"
                     lay = Step(
                         verb=role, what=facts.id, method=method, coats=coats, film=film,
                         wait_between_h=dry, wait_after_h=dry,
@@ -168,7 +195,7 @@ class Menu(GroundMenu):
 
     def _body(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer the coats that make the look."""
-        kind = self.look.kind
+        kind = self.look.base
         if kind == "bare":
             yield ()
             return
@@ -189,7 +216,8 @@ class Menu(GroundMenu):
                 and not facts.needs_bare
             ):
                 continue
-            if kind == "oiled" and not (facts.needs_bare and facts.cure_oxidative > 0.5):
+            cures = facts.cure_oxidative > 0.5 or facts.for_use == "food"
+            if kind == "oiled" and not (facts.needs_bare and cures):
                 continue
             yield self.build_up(facts, method, self._coats(facts, states))
 
@@ -254,9 +282,19 @@ class Menu(GroundMenu):
         )
 
     def _protect(self, states: Sequence[State]) -> Iterator[Run]:
+        """Offer coats over paint and wax over a kept film; edges are rubbed through first where that is the look."""
+        rubbed: Run = ()
+        if self.look.kind == "distressed":
+            wet = frozenset({"wet"}) if self.lead(states) else frozenset[str]()
+            rubbed = (
+                Step(verb="scuff", grit=220, method="foam-pad", how=frozenset({"edges", "clean dust"}) | wet),
+            )
+        yield rubbed
+        yield from ((*rubbed, *run) for run in self._overcoats(states))
+
+    def _overcoats(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer a clear coat or wax over paint, wax over a kept film."""
-        yield ()
-        if self.look.kind == "opaque":
+        if self.look.base == "opaque":
             for facts, method in self._classes("topcoat"):
                 sheen = not self.look.sheen or self.look.sheen in facts.sheens
                 if facts.needs_bare or not sheen or facts.carrier not in {"water", "spirits"}:
@@ -267,7 +305,7 @@ class Menu(GroundMenu):
                          wait_after_h=dry),
                 )  # fmt: skip
         if self.look.kind == "keep" or (
-            self.look.kind == "opaque"
+            self.look.base == "opaque"
             and any(self.know.film(s.stack[-1].cls).porous > 0.5 for s in states[:1] if s.stack)
         ):
             yield from self._wax()

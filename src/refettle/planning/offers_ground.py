@@ -21,6 +21,11 @@ _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
 _HEAT_WEAK = 0.2
 _SHORTEST_H = 0.1
+_THICK_UM = 80
+_COOLS_H = 0.5
+"""Wait until hot wood may be wiped with solvent [h]: judgement, on the safe side."""
+_DIRTY = 20
+"""Dirt [%] from which an old film is washed before anything else: what is rubbed in does not come out; common practice."""
 _COLD_C, _HOT_C, _DAMP = 12.0, 32.0, 0.75
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
@@ -122,7 +127,8 @@ class GroundMenu:
                 yield (self.wash("soap-water"),)
             return
         scored = self._scored(soil)
-        yield ()
+        if bare or not scored or max(soil.values()) < _DIRTY:
+            yield ()
         for _, agent in scored[:2]:
             yield (self.wash(agent),)
         if "mould" in soil and scored:
@@ -163,7 +169,7 @@ class GroundMenu:
             return
         loose = any(f.hold < 60 for s in states for f in s.stack)
         if not self.bare_first:
-            how = frozenset({"loose", "wet"}) if self._lead(states) else frozenset({"loose"})
+            how = frozenset({"loose", "wet"}) if self.lead(states) else frozenset({"loose"})
             yield ((Step(verb="scrape", how=how),) if loose else ())
         kept = self.keep_film or self.look.kind == "keep"
         if kept or self.constraints & {"no stripping", "no bare wood"}:
@@ -172,16 +178,18 @@ class GroundMenu:
         tool = self.sander()
         if all(s.wood_um >= 250 for s in states) and self.surface.relief in {"flat", "panel"}:
             grit = 80 if self.surface.veneer_um <= 0 else 120
-            if not self._lead(states):
+            if not self.lead(states):
                 yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
 
-    def _lead(self, states: Sequence[State]) -> bool:
+    def lead(self, states: Sequence[State]) -> bool:
         """Return whether lead is possible: then nothing is sanded or scraped dry, and nothing heated."""
         return any(s.strength("lead") > _LEAD_POSSIBLE for s in states)
 
     def _bears_heat(self, states: Sequence[State]) -> bool:
-        """Return whether a heat gun may be used: no glued face below, no lacquer that flares up."""
+        """Return whether a heat gun may be used: paint or a thick film, no glued face below, no lacquer that flares up."""
         if self.know.build_of(self.surface.build).heat_weak > _HEAT_WEAK:
+            return False
+        if not any(self.know.film(f.cls).opaque or f.um >= _THICK_UM for f in states[0].stack):
             return False
         return not any(self.know.film(f.cls).family == "evaporative" for s in states for f in s.stack)
 
@@ -192,7 +200,7 @@ class GroundMenu:
             facts = self.know.remover(agent)
             if facts.restricted or self.air.temp_c < facts.min_c:
                 continue
-            if facts.not_for_lead and (self._lead(states) or not self._bears_heat(states)):
+            if facts.not_for_lead and (self.lead(states) or not self._bears_heat(states)):
                 continue
             if agent == "caustic" and (
                 self.surface.build != "solid" or self.know.wood(self.surface.wood).tannin > 0.3
@@ -205,13 +213,17 @@ class GroundMenu:
             wanted = 0.0 if agent in self.wanted else 1.0
             able.append((wanted * (passes * facts.price_m2 + hours + facts.dry_h / 24.0), agent, passes))
         for _, agent, passes in sorted(able)[:_REMOVERS_OFFERED]:
-            acts = passes * self.know.remover(agent).dwell_h
+            facts = self.know.remover(agent)
+            acts = passes * facts.dwell_h
             dwell = nice_hours(acts) if acts >= _SHORTEST_H else 0.0
+            if facts.acts_by == "heat":
+                dwell = _COOLS_H
             lift = Step(verb="strip", what=agent, coats=passes, wait_after_h=dwell)
             washes = self._aftercare(agent)
+            wet = facts.acts_by not in {"heat", "scraper"}
             pick = any(z != "flat" for z in zones)
             hollow = (Step(verb="scrape", method="pick", how=frozenset({"hollows", "wet"})),)
-            if any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.kind in _CLEAR:
+            if wet and any(s.strength("paint-in-pores") > 0.3 for s in states) and self.look.base in _CLEAR:
                 pores = (Step(verb="scrape", method="brass-brush", how=frozenset({"pores", "wet"})),)
                 yield (lift, *pores, *(hollow if pick else ()), *washes, *washes[-1:])
             yield (lift, *washes)
@@ -221,6 +233,8 @@ class GroundMenu:
     def _aftercare(self, agent: str) -> Run:
         """Return the washes a remover asks for, the last with the wood's drying time."""
         facts = self.know.remover(agent)
+        if facts.acts_by == "heat":
+            return (self.wash("mineral-spirits", "rinse"),)
         if facts.dry_h <= 0:
             return ()
         if not facts.leaves or not facts.washed_by:
@@ -235,7 +249,7 @@ class GroundMenu:
                 second = other
                 break
         wet = 7.0 * facts.water_share + 3.0 * self.know.cleaner(second).water_share
-        dry = max(facts.dry_h, 12.0, self._dried_out(wet) if wet > 2.0 else 0.0)
+        dry = max(facts.dry_h, 12.0, self.dried_out(wet) if wet > 2.0 else 0.0)
         steps.append(Step(verb=verb, what=second, wait_after_h=nice_hours(dry)))
         return tuple(steps)
 
@@ -270,7 +284,7 @@ class GroundMenu:
             facts = self.know.damage(name)
             if not facts.mend or (facts.needs_bare and not bare) or (facts.needs_film and bare):
                 continue
-            shows = facts.shows_opaque if self.look.kind == "opaque" else facts.shows_clear
+            shows = facts.shows_opaque if self.look.base == "opaque" else facts.shows_clear
             steps = self._repair(facts.mend)
             if facts.structural:
                 must.extend(steps)
@@ -286,9 +300,9 @@ class GroundMenu:
             melts = top is not None and self.know.film(top.cls).resist_alcohol < 0.3
             own = "alcohol" if melts else "thinner-wipe"
             yield (*must, Step(verb="revive", what=own, wait_after_h=4.0))
-        if bare and self.look.kind in _CLEAR and any(s.colour == "old" for s in states):
+        if bare and self.look.base in _CLEAR and any(s.colour == "old" for s in states):
             bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)
-            dry = self._dried_out(7.0)
+            dry = self.dried_out(7.0)
             yield (*must, *may, bleach, Step(verb="rinse", what="water-rinse", wait_after_h=dry))
 
     def _melts(self, states: Sequence[State]) -> bool:
@@ -301,12 +315,12 @@ class GroundMenu:
         if mend == "oxalic-acid":
             return (
                 Step(verb="bleach", what="oxalic-acid", wait_after_h=1.0),
-                Step(verb="rinse", what="water-rinse", wait_after_h=self._dried_out(7.0)),
+                Step(verb="rinse", what="water-rinse", wait_after_h=self.dried_out(7.0)),
             )
         wait = nice_hours(self.know.repair(mend).wait_h) if self.know.repair(mend).wait_h > 0 else 0.0
         return (Step(verb="repair", what=mend, wait_after_h=wait, how=frozenset({"squeeze-out off"})),)
 
-    def _dried_out(self, damp: float) -> float:
+    def dried_out(self, damp: float) -> float:
         """Return the wait until wetted wood is dry enough to coat in the planning air [h]."""
         return nice_hours(max(24.0, (damp - 2.0) / drying_out_pct_h(self.air)))
 
@@ -322,7 +336,7 @@ class GroundMenu:
             return
         if 2 * sum(s.bare for s in states) >= len(states):
             yield from self._bare_sanding(states)
-        wet = frozenset({"clean dust", "wet"}) if self._lead(states) else frozenset({"clean dust"})
+        wet = frozenset({"clean dust", "wet"}) if self.lead(states) else frozenset({"clean dust"})
         tool = "foam-pad" if self.surface.relief != "flat" else "hand-block"
         yield (Step(verb="scuff", grit=240, method=tool, how=wet),)
         if self.look.kind == "odour-free" or "scuff" in self.banned:
@@ -335,7 +349,7 @@ class GroundMenu:
         how = frozenset({"clean dust"}) if thin else frozenset({"sequence", "clean dust"})
         fine = 220 if thin else 180
         yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how),)
-        if self.look.kind in {"stained", "opaque"} and not thin:
+        if self.look.base in {"stained", "opaque"} and not thin:
             yield (Step(verb="sand", grit=150, method=tool, how=how),)
-        if self.look.kind != "opaque":
+        if self.look.base != "opaque":
             yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how | {"raise"}),)

@@ -109,7 +109,7 @@ def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()
         w * min(row[i] for row in pool.costs) for i, w in enumerate(pool.weights)
     )  # fmt: skip
     answered = {test for test, _ in bench.surface.tested}
-    names = [t for t in bench.know.ids("test") if t not in skip | answered]
+    names = [t for t in bench.know.ids("test") if t not in skip | answered and _divides(bench, t)]
     singles = []
     for test in names:
         price = price_of_test(bench, test)
@@ -126,6 +126,13 @@ def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()
     if second is not None and second.gain > _WORTH_SAYING:
         advice.append(second)
     return tuple(advice)
+
+
+def _divides(bench: Bench, test: str) -> bool:
+    """Return whether a test speaks for some readings of the surface and not for others."""
+    detects = bench.know.test(test).detects
+    spoken = {any(mark in world.marks for mark in detects) for world in bench.begin.worlds}
+    return len(spoken) > 1
 
 
 def _second(bench: Bench, pool: Pool, first: str, names: list[str]) -> TestAdvice | None:

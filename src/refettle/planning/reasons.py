@@ -138,6 +138,11 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     step = steps[index]
     if step.verb in _GIVEN:
         return _GIVEN[step.verb]
+    for mark, reason in _BY_MARK.items():
+        if mark in step.how:
+            return reason
+    if step.verb == "bleach" and step.what in _BLEACHES:
+        return _BLEACHES[step.what]
     if step.verb == "wait":
         return _WAITS.get(step.what, "so that what lies below can carry the next step")
     without = steps[:index] + steps[index + 1 :]
@@ -165,6 +170,15 @@ _GIVEN = {
     "sample": "colour on this wood is seen before it is committed",
     "climate": "nothing dries as it should in this air",
 }
+_BY_MARK = {
+    "open pores": "so that the white finds room in them",
+    "edges": "so that it looks worn where wear would come",
+}
+_BLEACHES = {
+    "oxalic-acid": "takes out the black that iron and tannin made in the wood",
+    "chlorine": "takes old dye out of the wood",
+    "peroxide-alkali": "makes the wood itself paler",
+}
 _WAITS = {
     "safe to wrap": "hard enough for blankets, not yet for hot dishes and wet glasses",
     "dry out": "remover and water must leave the wood first",
@@ -175,7 +189,7 @@ _PLAIN = {
     "scrape": "takes off what is loose", "sand": "a clean, even ground", "scuff": "a key for the next coat",
     "bleach": "takes the mark out of the wood", "revive": "levels the old film with its own solvent",
     "wax": "a soft sheen and easy renewal", "topcoat": "protects what is below", "seal": "an even, closed ground",
-    "prime": "an even, closed ground",
+    "prime": "an even, closed ground", "paint": "a second coat hides what shines through",
 }  # fmt: skip
 
 

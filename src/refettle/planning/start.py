@@ -18,6 +18,8 @@ _HOLD = {"sound": 100, "worn": 96, "scratched": 100, "crazed": 80, "soft": 55, "
 _FLAW = {"worn": "worn-film", "scratched": "scratches", "crazed": "crazed-film"}
 _OLD_COLOUR_PCT = 70
 _AMBER_PCT = 18
+_SLICK = 0.3
+"""Slickness [1] from which a face is its own coating: foil, melamine."""
 _LEAD_BY_YEAR = ((1940, 0.6), (1960, 0.4), (1978, 0.25), (1992, 0.04))
 
 
@@ -117,14 +119,15 @@ def _lead_by_era(piece: Piece) -> float:
 def ground_of(know: Knowledge, surface: Surface, zone: str) -> Ground:
     """Return the unchanging side of one zone of a surface."""
     look = surface.look
-    kind = look.kind if look is not None else "natural"
+    kind = look.base if look is not None else "natural"
     depth = None
     if look is not None:
         depth = look.depth if look.depth is not None else colour_depth(look.colour)
     if depth is None:
-        depth = {"opaque": 15, "stained": 60}.get(
-            kind, round(100 * (1.0 - know.wood(surface.wood).lightness))
-        )
+        own = round(100 * (1.0 - know.wood(surface.wood).lightness))
+        named = look.kind if look is not None else ""
+        pale = {"whitewashed": 20, "limed": own, "bleached": max(10, own - 20)}
+        depth = pale.get(named, {"opaque": 15, "stained": 60}.get(kind, own))
     return Ground(
         wood=surface.wood,
         build=surface.build,
@@ -303,6 +306,8 @@ def _world(
     if surface.soundness == "flaking" and stack:
         soil["loose-film"] = 80
     damage = set(surface.damage)
+    if surface.soundness == "soft" and stack:
+        damage.add("gummy-film")
     if surface.soundness in _FLAW and stack:
         damage.add(_FLAW[surface.soundness])
     if surface.worn_pct > 5 and stack:
@@ -357,7 +362,7 @@ def _marks(know: Knowledge, classes: tuple[str, ...], state: State, *, has_silic
 def _colours_wood(know: Knowledge, cls: str) -> bool:
     """Return whether a class is a colour in the wood rather than a film on it."""
     facts = know.film(cls)
-    return facts.colour_kind != "none" and not facts.opaque and facts.family in {"stain", "dye"}
+    return facts.colour_kind in {"pigment", "dye"} and not facts.opaque and facts.family in {"stain", "dye"}
 
 
 def _amber(know: Knowledge, stack: tuple[Film, ...]) -> int:
@@ -369,6 +374,7 @@ def _amber(know: Knowledge, stack: tuple[Film, ...]) -> int:
 def _old_stack(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> tuple[Film, ...]:
     """Return the old films from the wood upwards."""
     hold = _HOLD.get(surface.soundness, 100)
+    wood = know.wood(surface.wood)
     films = []
     last = len(classes) - 1
     for i, (cls, layer) in enumerate(zip(classes, surface.layers, strict=True)):
@@ -376,6 +382,8 @@ def _old_stack(know: Knowledge, surface: Surface, classes: tuple[str, ...]) -> t
         if _colours_wood(know, cls):
             continue
         um = layer.um if layer.um is not None else round(max(facts.dry_um, 3.0) * max(1, layer.coats))
+        if wood.slick > _SLICK and "old" in facts.role:
+            continue
         films.append(
             Film(
                 cls=cls,

@@ -108,7 +108,9 @@ def veneer_cut(sit: Situation) -> Cause | None:
 
 
 def edges_cut(sit: Situation) -> Cause | None:
-    """Judge sanding through colour or film at edges and mouldings."""
+    """Judge sanding through colour or film at edges and mouldings; where it is done on purpose it is no fault."""
+    if "edges" in sit.step.how:
+        return None
     if sit.step.verb not in {"sand", "scuff", "rub_out"} or sit.before.bare:
         return None
     before = sit.before
@@ -128,11 +130,11 @@ def edges_cut(sit: Situation) -> Cause | None:
     )
 
 
-def _marks(card_id: str, judge: Judge, levels: tuple[Level, ...], sign: str) -> Card:
+def _marks(card_id: str, judge: Judge, levels: tuple[Level, ...], *signs: str) -> Card:
     """Return a card for scratches."""
     return Card(
         id=card_id, fault="sanding-marks", mechanism="abrasion", levels=levels, effect=film_is_marked,
-        layer="wood", onset=("immediate", "hours"), signs=(sign,),
+        layer="wood", onset=("immediate", "hours"), signs=signs,
         sources=("coatings-R41", "common-practice"), judge=judge,
     )  # fmt: skip
 
@@ -140,7 +142,11 @@ def _marks(card_id: str, judge: Judge, levels: tuple[Level, ...], sign: str) -> 
 CARDS = (
     _marks("scratches-under-coat", scratches_show, ("coat",), "lines or swirls stand out in the colour"),
     _marks("sanded-across-grain", across_the_grain, ("work",), "lines across the grain"),
-    _marks("film-left-scratched", last_rub_too_coarse, ("use", "expose"), "dull scratched film in raking light"),
+    _marks(
+        "film-left-scratched", last_rub_too_coarse, ("use", "expose"),
+        "sanding haze: dull white haze of fine scratches in raking light",
+        "gone while wet with mineral spirits, back when dry",
+    ),
     _marks("film-sanded-soft", sanded_soft_film, ("work",), "film balls up, paper clogs"),
     _marks("machine-on-shaped-face", tool_unfit_for_relief, ("work",), "swirls in corners and quirks"),
     Card(

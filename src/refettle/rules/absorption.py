@@ -190,8 +190,15 @@ def _card(card_id: str, fault: str, judge: Judge, sign: str) -> Card:
 
 
 CARDS = (
-    _card("wood-drinks-unevenly", "blotching", soaks_unevenly, "pale in places, dirty dark in others"),
-    _card("oil-darkens-in-blotches", "blotching", oil_soaks_unevenly, "dark clouds under oil"),
+    _card(
+        "wood-drinks-unevenly",
+        "blotching",
+        soaks_unevenly,
+        "uneven colour, pale in places, dirty dark in others",
+    ),
+    _card(
+        "oil-darkens-in-blotches", "blotching", oil_soaks_unevenly, "uneven colour, dark blotches under oil"
+    ),
     _card("worn-places-drink", "uneven-colour", worn_and_sealed_places, "worn places come out far darker"),
     _card("unlike-ground", "uneven-colour", uneven_ground, "fillings or parts stand out in another tone"),
     _card(

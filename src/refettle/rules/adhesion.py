@@ -11,6 +11,8 @@ from refettle.rules.situation import (
 )
 
 _SIGNS = ("flakes or sheets lift", "a fingernail or tape lifts it", "chips to the layer below")
+_MADE_FOR_IT = 0.5
+"""Resistance to weather [1] from which a finish is made for outdoors."""
 _PLACE = ("common-practice",)
 
 
@@ -68,7 +70,7 @@ def slick_face(sit: Situation) -> Cause | None:
     new, wood = sit.new, sit.wood
     if new is None or sit.below is not None or wood.slick <= 0.3 or new.family == "wax":
         return None
-    held = 0.45 if sit.keyed else 0.1
+    held = 0.3 if sit.keyed else 0.1
     return Cause(
         chance=1.25 * wood.slick * (1.0 - held) * (1.0 - new.grip),
         why=f"{wood.name} gives {new.name} nothing to hold on to",
@@ -268,6 +270,36 @@ def weather_under_clear(sit: Situation) -> Cause | None:
     )
 
 
+def weather_outdoors(sit: Situation) -> Cause | None:
+    """Judge a film that is not made for it on a surface that stands outdoors."""
+    below = sit.below
+    if sit.ground.use != "outdoors" or below is None or below.um <= 5:
+        return None
+    facts = sit.know.film(below.cls)
+    if facts.needs_bare and facts.resist_weather >= _MADE_FOR_IT:
+        return None
+    return Cause(
+        chance=0.85 * (1.0 - facts.resist_weather),
+        why=f"sun and rain loosen {facts.name}, which is made for rooms" if facts.resist_weather < _MADE_FOR_IT else (
+            f"even {facts.name} lets go in sun and rain after some years"
+        ),
+        reads=((film_key(below.cls), "resist_weather"),),
+    )  # fmt: skip
+
+
+def knives_cut_film(sit: Situation) -> Cause | None:
+    """Judge a film where knives cut: it is cut through and chips off."""
+    below = sit.below
+    if sit.ground.use != "food" or below is None or below.um <= 8 or sit.know.film(below.cls).family == "wax":
+        return None
+    facts = sit.know.film(below.cls)
+    return Cause(
+        chance=0.7,
+        why=f"knives cut {facts.name} and it chips off into the food",
+        reads=((film_key(below.cls), "dry_um"),),
+    )
+
+
 def years_on_weak_bond(sit: Situation) -> Cause | None:
     """Judge coats of one varnish laid over each other past the window without scuffing, met by use."""
     if "years" not in sit.step.how or len(sit.before.stack) < 2:
@@ -336,4 +368,8 @@ CARDS = (
     _card("weather-on-clear-film", weather_under_clear, levels=("expose", "use"), onset=("months", "years")),
     _card("many-coats-one-bond", years_on_weak_bond, levels=("use",), onset=("years", "years")),
     _card("polished-too-fine-to-key", surface_too_fine),
+    _card(
+        "rooms-finish-outdoors", weather_outdoors, levels=("use",), layer="film", onset=("months", "years")
+    ),
+    _card("knives-cut-film", knives_cut_film, levels=("use",), layer="film", onset=("weeks", "months")),
 )

@@ -138,6 +138,19 @@ def recoated_too_soon(sit: Situation) -> Cause | None:
     )
 
 
+def gummy_film_below(sit: Situation) -> Cause | None:
+    """Judge a coat over an old film that hands or age have made soft: it goes on being soft below."""
+    new = sit.new
+    if new is None or "gummy-film" not in sit.before.damage or not sit.before.stack:
+        return None
+    film = sit.know.film(sit.before.stack[-1].cls)
+    return Cause(
+        chance=0.75,
+        why=f"the {film.name} below has gone soft: it stays soft under {new.name}",
+        reads=((film_key(film.id), "skin_oil_weak"),),
+    )
+
+
 def oil_layers_soft(sit: Situation) -> Cause | None:
     """Judge a drying oil built up as if it were a film."""
     new, below = sit.new, sit.below
@@ -189,6 +202,7 @@ CARDS = (
     _card("too-damp-to-dry", air_too_damp, "film"),
     _card("too-thick-to-dry", laid_too_thick, "film"),
     _card("solvent-shut-in", recoated_too_soon, "below"),
+    _card("gummy-film-below", gummy_film_below, "below"),
     _card("oil-built-up", oil_layers_soft, "film"),
     Card(
         id="shut-away-from-air", fault="soft-film", mechanism="cure", levels=("expose", "use"),

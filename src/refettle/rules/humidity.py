@@ -81,22 +81,32 @@ CARDS = (
     Card(
         id="water-condenses-in-film", fault="blushing", mechanism="humidity", levels=("coat",),
         effect=film_is_marked, layer="film", onset=("immediate", "hours"),
-        signs=("milky white as it is laid or soon after", "a trace of slow solvent clears it"),
+        signs=(
+            "blush: milky white haze over the whole coat as it is laid or within the hour",
+            "a trace of slow solvent clears it; mineral spirits do not",
+        ),
         sources=("common-practice",), judge=water_condenses,
     ),
     Card(
         id="water-caught-below", fault="blushing", mechanism="humidity", levels=("coat",),
-        effect=film_is_marked, layer="below", onset=("hours", "days"), signs=("white clouds over damp places",),
+        effect=film_is_marked, layer="below", onset=("hours", "days"), signs=(
+            "water in the film: cloudy white haze in patches, over damp places or open pores",
+            "fades while it dries in warm moving air, if the film is young",
+        ),
         sources=("common-practice",), judge=water_below,
     ),
     Card(
         id="waterborne-stays-milky", fault="blushing", mechanism="humidity", levels=("coat",),
-        effect=film_is_marked, layer="film", onset=("hours", "days"), signs=("bluish haze, worst over dark colour",),
+        effect=film_is_marked, layer="film", onset=("hours", "days"), signs=(
+            "water in the film: bluish white, milky haze, worst over dark colour and where it lies thick",
+            "fades within days in warm dry air, or stays",
+        ),
         sources=("common-practice",), judge=waterborne_haze,
     ),
     Card(
         id="wax-bloom", fault="blushing", mechanism="humidity", levels=("coat",), effect=film_is_marked,
-        layer="on top", onset=("hours", "weeks"), signs=("grey-white bloom that wipes off with mineral spirits",),
+        layer="on top", onset=("hours", "weeks"),
+        signs=("wax bloom: grey-white haze that mineral spirits wipe off for good, most in pores and quirks",),
         sources=("common-practice",), judge=wax_left_thick,
     ),
 )  # fmt: skip

@@ -9,13 +9,14 @@ def amber_over_light(sit: Situation) -> Cause | None:
     new = sit.new
     if new is None or new.opaque or new.dry_um <= 3 or not sit.light_paint:
         return None
-    if not any(sit.know.film(f.cls).opaque for f in sit.before.stack):
+    white = sit.before.colour in {"limed", "whitened"}
+    if not white and not any(sit.know.film(f.cls).opaque for f in sit.before.stack):
         return None
-    light = ramp(sit.ground.wish_depth, 60, 10)
+    light = 1.0 if white else ramp(sit.ground.wish_depth, 60, 10)
     tint = max(0.95 * new.ambers, 0.8 * new.yellows)
     return Cause(
         chance=tint * light,
-        why=f"{new.name} turns light paint yellow",
+        why=f"{new.name} turns {'white' if white else 'light paint'} yellow",
         reads=((film_key(new.id), "ambers"), (film_key(new.id), "yellows")),
     )
 
@@ -34,7 +35,8 @@ def film_yellows_in_use(sit: Situation) -> Cause | None:
         facts = sit.know.film(film.cls)
         if film.um > 0 and not film.old and facts.family != "wax":
             if facts.opaque or sit.light_paint:
-                light = ramp(sit.ground.wish_depth, 60, 10)
+                white = before.colour in {"limed", "whitened"}
+                light = 1.0 if white else ramp(sit.ground.wish_depth, 60, 10)
                 value = facts.yellows * light * (0.75 if dark else 0.38)
             else:
                 pale = ramp(sit.wood.lightness, 0.5, 0.95) * ramp(sit.ground.wish_depth, 70, 30)
@@ -54,7 +56,8 @@ CARDS = (
     Card(
         id="amber-over-light-paint", fault="yellowing", mechanism="light", levels=("coat",),
         effect=colour_is_wrong, layer="film", onset=("immediate", "months"),
-        signs=("white turns cream at once or within months",), sources=("common-practice",), judge=amber_over_light,
+        signs=("pale colours turn cream or yellow at once or within months",),
+        sources=("common-practice",), judge=amber_over_light,
     ),
     Card(
         id="film-yellows", fault="yellowing", mechanism="light", levels=("use",), effect=colour_is_wrong,

@@ -68,8 +68,9 @@ class Situation:
 
     @property
     def light_paint(self) -> bool:
-        """Return whether a light opaque colour is wanted."""
-        return self.ground.wish == "opaque" and self.ground.wish_depth <= 45
+        """Return whether a light colour is wanted and not the wood's own: paint, or white in or over the wood."""
+        white = self.before.colour in {"limed", "whitened"}
+        return white or (self.ground.wish == "opaque" and self.ground.wish_depth <= 45)
 
 
 def film_key(cls: str) -> str:

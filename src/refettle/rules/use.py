@@ -4,7 +4,7 @@ from refettle.rules.card import Card, Cause, film_has_ring, film_is_marked, noth
 from refettle.rules.situation import Situation, cure_share, film_key, ramp, shared_film_barrier
 
 _WET_USE = {"display": 0.03, "everyday": 0.15, "table": 0.6, "kitchen": 0.7, "wet": 0.9, "child": 0.45,
-            "storage": 0.05, "drawer": 0.03}  # fmt: skip
+            "storage": 0.05, "drawer": 0.03, "food": 0.8, "outdoors": 0.9}  # fmt: skip
 
 
 def marks_on_film(sit: Situation) -> Cause | None:
@@ -148,7 +148,8 @@ def coated_over_mould(sit: Situation) -> Cause | None:
 CARDS = (
     Card(
         id="marks-in-use", fault="water-heat-marks", mechanism="use", levels=("use",), effect=film_has_ring,
-        layer="film", onset=("days", "years"), signs=("white rings, heat marks, worn places",),
+        layer="film", onset=("days", "years"),
+        signs=("white rings or clouds where something wet or hot stood", "worn places"),
         sources=("common-practice",), judge=marks_on_film,
     ),
     Card(

@@ -4,7 +4,7 @@ from refettle.domain.piece import Look
 from refettle.domain.step import Step
 from refettle.planning.bench import Bench
 
-_CLEAR = frozenset({"natural", "stained"})
+_CLEAR = frozenset({"natural", "stained", "waxed", "oiled"})
 _COATED = frozenset({"natural", "stained", "oiled", "opaque"})
 
 
@@ -34,7 +34,7 @@ def asks_ground(bench: Bench, look: Look) -> bool:
     Under a clear finish a stripped part beside an unstripped one shows; under paint each part may be
     treated as it needs.
     """
-    return look.kind in _CLEAR and not bench.begin.worlds[0].states[0].bare
+    return look.base in _CLEAR and not bench.begin.worlds[0].states[0].bare
 
 
 def answers(bench: Bench, look: Look, steps: tuple[Step, ...]) -> tuple[tuple[str, str], ...]:
@@ -60,6 +60,6 @@ def answers(bench: Bench, look: Look, steps: tuple[Step, ...]) -> tuple[tuple[st
     if steps and asks_ground(bench, look):
         said.append((f"ground|{key}", "off" if bares(steps) else "kept"))
     body = body_class(steps)
-    if body and look.kind in _COATED:
+    if body and look.base in _COATED:
         said.append((f"body|{key}", body))
     return tuple(said)

@@ -10,7 +10,11 @@ from refettle.services.ware import packs_for, ware_of
 from refettle.solver.choice import Key
 
 _FREE = frozenset({"water-rinse", "vacuum", "dry-cloth", "damp-cloth"})
-_BLEACHES = {"oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "two-part": "two-part bleach"}
+_BLEACHES = {
+    "oxalic-acid": "oxalic acid",
+    "chlorine": "chlorine bleach",
+    "peroxide-alkali": "two-part bleach",
+}
 ZERO = Range(low=0.0, likely=0.0, high=0.0)
 KINDS = ("film", "remover", "cleaner", "bleach", "repair", "abrasive", "gear")
 """Kinds of purchase in the order of a list."""

@@ -5,6 +5,7 @@ from refettle.domain.piece_plan import Caution, GroupPlan
 from refettle.domain.step import Step
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.care import lines_of_piece, lines_of_surface
 from refettle.services.grouping import Group
 
 FOLLOW = "Follow the label, its safety data sheet and local rules."
@@ -201,6 +202,10 @@ def cautions_of(
             )
             for key, text, source in lines:
                 add(key, f"{plan.name}/{number}", text, source)
+        for key, text, source in lines_of_surface(know, plan, group):
+            add(key, "", text, source)
+    for key, text, source in lines_of_piece(piece):
+        add(key, "", text, source)
     if sum(p.area_m2 for p in plans) > _HEAVY_M2:
         add("lifting", "", "Heavy and apt to tip: two people to turn it, drawers and doors out first.",
             "common-practice")  # fmt: skip

@@ -1,9 +1,10 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
 from dataclasses import dataclass
+from math import inf
 
 from refettle.domain.piece import Workshop
-from refettle.domain.piece_plan import Day, DayTask, GroupPlan
+from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob
 from refettle.domain.plan import Range
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
@@ -20,12 +21,13 @@ _ENOUGH_MIN = 8.0
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class _Task:
-    """One coat or other work: its step, the step's number, hands-on [min], the wait after it [h]."""
+    """One coat or other work: its step, the step's number, hands-on [min], the wait after it [h], its own words."""
 
     step: Step
     number: int
     minutes: float
     wait_h: float
+    text: str = ""
 
     @property
     def dusty(self) -> bool:
@@ -35,18 +37,25 @@ class _Task:
 
 @dataclass(slots=True)
 class _Queue:
-    """Tasks of one group: the next one, the hour from which it may start, what is left of it [min]."""
+    """Tasks of one group or job: the next, the hour from which it may start, what is left of it [min], what waits."""
 
-    plan: GroupPlan
+    name: str
     tasks: tuple[_Task, ...]
     free_h: float
     next: int = 0
     left: float = 0.0
+    stage: str = ""
+    surfaces: frozenset[str] = frozenset()
 
     @property
     def done(self) -> bool:
         """Return whether all is done."""
         return self.next >= len(self.tasks)
+
+    @property
+    def over_h(self) -> float:
+        """Return when all is done and its last wait over [h]; infinite while something is left."""
+        return self.free_h if self.done else inf
 
 
 @dataclass(slots=True)
@@ -73,6 +82,7 @@ def lay_days(
     plans: tuple[GroupPlan, ...],
     before: tuple[DayTask, ...] = (),
     after: tuple[DayTask, ...] = (),
+    mending: tuple[MendJob, ...] = (),
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -88,6 +98,9 @@ def lay_days(
     before, after
         Work on the whole piece (number 0): before anything else on the first evening, and on the day
         it is safe to wrap.
+    mending
+        Jobs: nothing begins before those that come first are over; no coat goes on a surface before its jobs
+        are, waits in clamps included; what comes after the coats is done with `after`.
 
     Returns
     -------
@@ -96,7 +109,12 @@ def lay_days(
         Dust-making steps come first in an evening, then coats, so that nothing dusty meets a wet film.
         A wait that ends the same evening is sat out; waits need no evening of their own.
     """
-    queues = [_queue(p) for p in plans if p.route is not None]
+    queues = [*(_job_queue(job) for job in mending if job.stage != "after coats")]
+    queues.extend(_queue(p) for p in plans if p.route is not None)
+    after = (*_last_jobs(mending), *after)
+    if any(q.stage == "first" for q in queues) and before:
+        queues.insert(0, _around_queue(before))
+        before = ()
     week = session_days(workshop.evenings_per_week)
     days: list[Day] = []
     day = 0
@@ -179,7 +197,59 @@ def _queue(plan: GroupPlan) -> _Queue:
             wait = step.wait_after_h if coat == coats else step.wait_between_h
             one = _one(step, coats, wait)
             tasks.append(_Task(step=one, number=number, minutes=minutes / coats, wait_h=wait))
-    return _Queue(plan, tuple(tasks), free_h, left=tasks[0].minutes if tasks else 0.0)
+    return _Queue(
+        plan.name,
+        tuple(tasks),
+        free_h,
+        left=tasks[0].minutes if tasks else 0.0,
+        surfaces=frozenset(plan.members),
+    )
+
+
+def _around_queue(before: tuple[DayTask, ...]) -> _Queue:
+    """Return the work before all else as a queue, where something comes before even that."""
+    tasks = tuple(
+        _Task(step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text)
+        for task in before
+    )
+    return _Queue(WHOLE, tasks, 0.0, left=tasks[0].minutes, stage="around")
+
+
+def _job_queue(job: MendJob) -> _Queue:
+    """Return the operations of a job."""
+    tasks = tuple(
+        _Task(
+            step=Step(verb="repair"),
+            number=0,
+            minutes=step.minutes.likely,
+            wait_h=step.wait_h.likely,
+            text=first_clause(step.text),
+        )
+        for step in job.steps
+    )
+    return _Queue(
+        job.name,
+        tasks,
+        0.0,
+        left=tasks[0].minutes if tasks else 0.0,
+        stage=job.stage,
+        surfaces=frozenset(job.surfaces),
+    )
+
+
+def first_clause(text: str) -> str:
+    """Return what an operation is without its particulars, as a list of days has room for."""
+    for mark in (":", ";", ". ", ", "):
+        text = text.partition(mark)[0]
+    return text
+
+
+def _last_jobs(mending: tuple[MendJob, ...]) -> tuple[DayTask, ...]:
+    """Return the tasks that come when the coats are hard."""
+    return tuple(
+        DayTask(group=job.name, number=0, text=first_clause(step.text), minutes=step.minutes.likely, wait_h=0.0)
+        for job in mending if job.stage == "after coats" for step in job.steps
+    )  # fmt: skip
 
 
 def _one(step: Step, coats: int, wait: float) -> Step:
@@ -195,24 +265,34 @@ def _one(step: Step, coats: int, wait: float) -> Step:
 def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening) -> None:
     """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
     while True:
-        fit = [q for q in queues if not q.done and _fits(know, q, evening)]
-        now = [q for q in fit if q.free_h <= evening.clock_h]
+        fit = [q for q in queues if not q.done and _fits(know, q, queues, evening)]
+        now = [q for q in fit if _ready_h(q, queues) <= evening.clock_h]
         if now:
             _work(know, min(now, key=_rank), evening)
         elif fit:
-            evening.clock_h = min(q.free_h for q in fit)
+            evening.clock_h = min(_ready_h(q, queues) for q in fit)
         else:
             return
 
 
-def _fits(know: Knowledge, queue: _Queue, evening: _Evening) -> bool:
+def _ready_h(queue: _Queue, queues: list[_Queue]) -> float:
+    """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
+    gates = [q.over_h for q in queues if q.stage == "first" and queue.stage != "first"]
+    gates += [q.over_h for q in queues if q.stage == "around" and not queue.stage]
+    if queue.tasks[queue.next].step.is_coat:
+        gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
+    return max([queue.free_h, *gates])
+
+
+def _fits(know: Knowledge, queue: _Queue, queues: list[_Queue], evening: _Evening) -> bool:
     """Return whether enough of a queue's next task can be done in what is left of an evening."""
     task = queue.tasks[queue.next]
+    ready_h = _ready_h(queue, queues)
     if task.dusty and evening.wet:
         return False
-    if not evening.tasks and queue.free_h <= evening.clock_h:
+    if not evening.tasks and ready_h <= evening.clock_h:
         return True
-    room = (evening.end_h - max(evening.clock_h, queue.free_h)) * 60.0 - _setup(know, task, evening)
+    room = (evening.end_h - max(evening.clock_h, ready_h)) * 60.0 - _setup(know, task, evening)
     if task.step.is_coat and queue.left == task.minutes and evening.tasks:
         return room >= queue.left
     return room >= min(queue.left, _ENOUGH_MIN)
@@ -234,10 +314,10 @@ def _work(know: Knowledge, queue: _Queue, evening: _Evening) -> None:
     evening.minutes += minutes + setup
     evening.wet = evening.wet or task.step.is_coat
     finished = queue.left - minutes < 1e-6
-    text = step_words(know, task.step)
+    text = task.text or step_words(know, task.step)
     evening.tasks.append(
         DayTask(
-            group=queue.plan.name, number=task.number, text=text if finished else f"{text} (goes on)",
+            group=queue.name, number=task.number, text=text if finished else f"{text} (goes on)",
             minutes=minutes, wait_h=task.wait_h if finished else 0.0,
         )
     )  # fmt: skip
@@ -250,8 +330,10 @@ def _work(know: Knowledge, queue: _Queue, evening: _Evening) -> None:
 
 
 def _rank(queue: _Queue) -> int:
-    """Return the turn of a queue's next task in an evening: dust first, then the rest, coats last."""
+    """Return the turn of a queue's next task in an evening: mending, dust, then the rest, coats last."""
     task = queue.tasks[queue.next]
+    if queue.stage:
+        return -1
     return 0 if task.step.verb in _DUSTY else (2 if task.step.is_coat else 1)
 
 

@@ -11,6 +11,8 @@ _SHORT = {
     "bleach": "bleach", "scrape": "scrape", "repair": "mend", "tone": "tone", "condition": "condition",
     "sample": "sample",
 }  # fmt: skip
+_LAID_OUT_DAYS = 400
+"""Evenings are laid out up to this day [d]."""
 
 
 def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[str, ...]:
@@ -36,7 +38,7 @@ def first_screen(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> tuple[
 
 
 def main_group(plan: PiecePlan) -> GroupPlan | None:
-    """Return the group that decides the piece: the largest that is not left bare; tops weigh three times."""
+    """Return the group that decides the piece: the largest not left bare; a top weighs threefold, insides a third."""
     routed = [g for g in plan.groups if g.route is not None]
     groups = [g for g in routed if g.look.kind != "bare"] or [g for g in routed if g.route and g.route.steps]
     if not groups:
@@ -46,6 +48,7 @@ def main_group(plan: PiecePlan) -> GroupPlan | None:
         key=lambda g: (
             g.area_m2
             * (3.0 if g.name == "top" or g.name.startswith("top,") else 1.0)
+            * (0.3 if all("inside" in name for name in g.members) else 1.0)
             * (0.1 if g.look.kind in {"keep", "odour-free"} else 1.0)
         ),
     )
@@ -87,6 +90,8 @@ def route_short(know: Knowledge, group: GroupPlan) -> str:
             short = know.film(step.what).name
         if step.verb == "scuff" and "wet" in step.how:
             short = "scuff wet"
+        if step.verb == "sand" and "to bare" in step.how:
+            short = "sand to bare wood"
         if short and (not words or words[-1][0] != short):
             words.append((short, 1))
     return " → ".join(f"{coats} {word}" if coats > 1 else word for word, coats in words)
@@ -104,7 +109,7 @@ def _way(know: Knowledge, plan: PiecePlan) -> str:
         else False
     )
     old = group.worlds[0][0] != "bare wood"
-    if old and not strips and group.look.kind == "opaque":
+    if old and not strips and group.look.base == "opaque":
         text += " No stripping needed: the old finish can carry the new."
     elif old and not strips and group.look.kind in {"natural", "keep"}:
         text += " The old finish stays."
@@ -146,7 +151,9 @@ def _watch(know: Knowledge, plan: PiecePlan) -> str:
         parts.append(f"skip no step: {averted[0]}")
     if stays:
         group_name, risk = stays[0]
-        parts.append(f"{know.fault(risk.fault).name} stays {odds(risk.chance)} ({group_name}): {risk.why}")
+        parts.append(
+            f"{know.fault(risk.fault).name} {odds(risk.chance)} all the same ({group_name}): {risk.why}"
+        )
     return f"Watch: {'; '.join(parts)}." if parts else ""
 
 
@@ -159,8 +166,14 @@ def _plainness(text: str) -> int:
 
 
 def _mend(know: Knowledge, plan: PiecePlan) -> str:
-    """Say what is mended before colour."""
+    """Say what is mended before colour: jobs on parts first, then what the faces want."""
     rows: dict[str, float] = {}
+    holes = []
+    for job in plan.mending:
+        if job.name.startswith("holes: "):
+            holes.append(f"Holes: {job.what}: {_HOLES[len(job.steps) > 1]}")
+        elif job.stage != "after coats" and job.money.high + len(job.steps) > 1:
+            rows[job.name] = sum(step.minutes.likely for step in job.steps) / 60.0
     for group in plan.groups:
         if group.route is None:
             continue
@@ -174,9 +187,17 @@ def _mend(know: Knowledge, plan: PiecePlan) -> str:
                 )
                 rows[name] = rows.get(name, 0.0) + cost.minutes.likely / 60.0
     if not rows:
-        return ""
-    text = ", ".join(f"{name} ({hours:.1f} h)" for name, hours in rows.items())
-    return f"Mend first: {text}."
+        return " ".join(f"{text}." for text in holes)
+    shown = [f"{name} ({hours:.1f} h)" for name, hours in list(rows.items())[:_MOST_MENDED]]
+    more = len(rows) - len(shown)
+    tail = f" and {more} more" if more > 0 else ""
+    running = any("run and close" in job.name for job in plan.mending)
+    dry = " Keep paint off runners and drawer sides." if running else ""
+    return " ".join([f"Mend first: {', '.join(shown)}{tail}.{dry}", *(f"{text}." for text in holes)])
+
+
+_HOLES = {True: "fill and drill now, not after", False: "drill now, not after"}
+_MOST_MENDED = 4
 
 
 def _otherwise(plan: PiecePlan) -> str:
@@ -219,6 +240,11 @@ def _time(plan: PiecePlan) -> str:
     if not plan.days:
         return ""
     evenings = len(plan.days)
+    if plan.days[-1].day >= _LAID_OUT_DAYS:
+        return (
+            f"Hands-on {hours_words(plan.minutes)}: at these free hours more than {_LAID_OUT_DAYS} days; what comes "
+            "later is not laid out. Work on more or longer evenings, or do less."
+        )
     return (
         f"Hands-on {hours_words(plan.minutes)} over {evenings} evening{'s' if evenings > 1 else ''}; "
         f"safe to wrap on day {plan.wrap_day}, cured for use on day {plan.cured_day}{_late(plan)}."

@@ -24,10 +24,26 @@ KIND_WORDS: Final = {
     "repair": ("repair", "repairs"),
     "fault": ("fault", "faults"),
     "labour": ("kind of work", "kinds of work"),
+    "operation": ("operation of mending", "operations of mending"),
+    "fitting": ("fitting", "fittings"),
     "supply": ("supply", "supplies"),
 }
 """Kinds of thing, in the order they are listed, with the words for one and for many."""
-_OTHER_WORDS: Final = {"film": ("class", "classes", "finishes"), "latent": ("causes",), "labour": ("work",)}
+_OTHER_WORDS: Final = {
+    "film": ("class", "classes", "finishes"),
+    "latent": ("causes",),
+    "labour": ("work",),
+    "operation": ("operation", "operations", "mending"),
+    "test": (
+        "spot test",
+        "spot tests",
+        "old finish",
+        "old finishes",
+        "unknown finish",
+        "what finish",
+        "which finish",
+    ),
+}
 _UNIT_ENDS: Final = frozenset({"h", "c", "um", "g", "l", "m2", "m3", "kg"})
 _NEAR: Final = 6
 
@@ -184,12 +200,12 @@ def _by_time(know: Knowledge, film: str) -> list[KnownProperty]:
         key = split_era(subject)
         rows = props.get("share", ())
         if share is not None and key is not None and key[2] == film and rows:
-            about = f"{_time_words(key[0])}, {'old paint' if key[1] == 'paint' else 'old clear finish'}"
+            about = f"{time_words(key[0])}, {'old paint' if key[1] == 'paint' else 'old clear finish'}"
             found.append(KnownProperty(prop=share, about=about, winner=rows[0], others=rows[1:]))
     return found
 
 
-def _time_words(band: str) -> str:
+def time_words(band: str) -> str:
     """Return the years of a band: ``1930–1949``, ``before 1900``."""
     if band == "unknown":
         return "time not known"

@@ -69,9 +69,8 @@ def change_sequence(bench: Bench, steps: tuple[Step, ...], body: str = "") -> Ch
     before = risks_on(bench, steps)
     if _worst(before) < SOUND_BELOW and (not body or body_class(steps) == body):
         return None
-    menu = Menu(
-        know=bench.know, workshop=bench.workshop, surface=bench.surface, look=bench.surface.look or _ANY
-    )
+    wish = bench.surface.look or _ANY
+    menu = Menu(know=bench.know, workshop=bench.workshop, surface=bench.surface, look=wish)
     had = bench.surface.look is not None and look_had(bench, menu, steps)
 
     def fits(changed: tuple[Step, ...]) -> bool:

@@ -10,6 +10,7 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash
 from refettle.planning.cost import AIMS, BALANCED
 from refettle.planning.goal import offence
+from refettle.planning.mended import as_mended
 from refettle.planning.pool import build_pool, paying_tests, price_of_test
 from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
@@ -22,6 +23,7 @@ from refettle.services.days import around, around_minutes, lay_days
 from refettle.services.gear import gear_of
 from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
+from refettle.services.mending import bought_for, give_up_signs, jobs_of, minutes_of
 from refettle.services.pools import weighed
 from refettle.services.settled import Settled, days_asked, settle
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
@@ -227,16 +229,18 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     PiecePlan
         Never raises for a piece that was read: an impossible look is an answer.
     """
+    piece = as_mended(know, piece)
     groups = group_surfaces(piece.surfaces)
     settled = settle(know, piece, workshop, groups)
     agreed = settled.tries
     plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
     before, after = around(know, plans)
-    days, wrap_day, cured_day = lay_days(know, workshop, plans, before, after)
-    buy = to_buy(know, workshop, plans)
+    mending = jobs_of(know, piece, workshop)
+    days, wrap_day, cured_day = lay_days(know, workshop, plans, before, after, mending)
+    buy = (*to_buy(know, workshop, plans), *bought_for(mending))
     money = sum((b.money for b in buy), start=ZERO)
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
-    minutes += around_minutes(before, after)
+    minutes += around_minutes(before, after) + minutes_of(mending)
     lead = {case.group.name: lead_of(case) for case, _ in agreed}
     cautions = cautions_of(know, piece, workshop, plans, groups, lead)
     whole = PiecePlan(
@@ -248,11 +252,12 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
             *too_late(piece, days, wrap_day, cured_day),
             *fails_likely(know, piece, plans),
             *marks_that_stay(know, piece, agreed),
+            *give_up_signs(know, piece),
             *looks_split(piece, settled),
             *(f for p in plans if p.impossible is not None for f in p.impossible.findings),
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
-        knowledge_version=know.version, choice=settled.choice if settled.choice.ways > 0 else None,
+        knowledge_version=know.version, mending=mending, choice=settled.choice if settled.choice.ways > 0 else None,
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
 

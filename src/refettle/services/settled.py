@@ -4,7 +4,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
 from refettle.domain.piece import Piece, Workshop
-from refettle.domain.piece_plan import Choice, GroupPlan
+from refettle.domain.piece_plan import Choice, GroupPlan, MendJob
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import BALANCED, Aim
 from refettle.planning.engine import Memory
@@ -13,10 +13,11 @@ from refettle.planning.search import Found
 from refettle.services.cases import Case, first_try, share_of
 from refettle.services.days import around, lay_days
 from refettle.services.grouping import Group
+from refettle.services.mending import jobs_of
 from refettle.services.pools import Option, Pool, below_steps, pools_of, problem_of
 from refettle.solver.choice import Chosen, choose, cost_of
 
-_LATE_DAY = 5.0
+_LATE_DAY = 15.0
 """What a day past the date costs, as so many days of waiting [1]; judgement, see docs/why/cost.md."""
 _BY_THE_DATE = Aim(name="by the date", days=1.0 + _LATE_DAY)
 Tried = list[tuple[Case, Found]]
@@ -72,7 +73,8 @@ def settle(know: Knowledge, piece: Piece, workshop: Workshop, groups: tuple[Grou
     if piece.deadline_h is None or not routed:
         return way
     asked = days_asked(piece.deadline_h)
-    if _ready_day(know, workshop, way.tries) <= asked:
+    mending = jobs_of(know, piece, workshop)
+    if _ready_day(know, workshop, way.tries, mending) <= asked:
         return way
     pools = pools_of(routed, _BY_THE_DATE)
     plain = problem_of(know, workshop, pools)
@@ -83,7 +85,9 @@ def settle(know: Knowledge, piece: Piece, workshop: Workshop, groups: tuple[Grou
         _settled(tries, pools, choose(plain), below),
         _settled(tries, pools, replace(hasty, cost=cost, splits=splits), below, hurried=True),
     )
-    return min(ways, key=lambda one: (one.choice.splits, _cost_with_lateness(know, workshop, one, asked)))
+    return min(
+        ways, key=lambda one: (one.choice.splits, _cost_with_lateness(know, workshop, one, mending, asked))
+    )
 
 
 def _settled(
@@ -114,9 +118,11 @@ def _taken(tried: tuple[Case, Found], option: Option, *, own: bool) -> tuple[Cas
     return option.case, replace(found, exact=best.exact, bound=min(found.cost, best.bound))
 
 
-def _cost_with_lateness(know: Knowledge, workshop: Workshop, way: Settled, asked: float) -> float:
+def _cost_with_lateness(
+    know: Knowledge, workshop: Workshop, way: Settled, mending: tuple[MendJob, ...], asked: float
+) -> float:
     """Return what a way costs, days past the date included [money]."""
-    late = max(0.0, _ready_day(know, workshop, way.tries) - asked)
+    late = max(0.0, _ready_day(know, workshop, way.tries, mending) - asked)
     return way.choice.cost + late * _LATE_DAY * workshop.day_worth
 
 
@@ -125,10 +131,10 @@ def days_asked(deadline_h: float) -> float:
     return deadline_h / 24.0 + 1.0
 
 
-def _ready_day(know: Knowledge, workshop: Workshop, agreed: Tried) -> int:
+def _ready_day(know: Knowledge, workshop: Workshop, agreed: Tried, mending: tuple[MendJob, ...]) -> int:
     """Return the day on which the last group is safe to wrap."""
     plans = tuple(_bare_plan(case, found) for case, found in agreed)
-    _, ready, _ = lay_days(know, workshop, plans, *around(know, plans))
+    _, ready, _ = lay_days(know, workshop, plans, *around(know, plans), mending)
     return ready
 
 

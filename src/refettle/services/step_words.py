@@ -20,7 +20,8 @@ _AGENTS: Final = {
     "vacuum": "vacuum cleaner and brush", "strong-solvent": "a strong solvent remover",
     "dichloromethane": "dichloromethane remover", "mild-remover": "a slow mild remover",
     "caustic": "caustic lye", "heat-gun": "heat gun and scraper", "card-scraper": "a card scraper",
-    "oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "bleach-water": "chlorine bleach and water",
+    "oxalic-acid": "oxalic acid", "chlorine": "chlorine bleach", "peroxide-alkali": "two-part bleach",
+    "bleach-water": "chlorine bleach and water",
 }  # fmt: skip
 """Cleaners, removers and bleaches as they stand after "with", where their name alone does not do."""
 _DRY_AGENTS: Final = frozenset({"vacuum", "tack-cloth", "damp-cloth", "dry-cloth"})
@@ -35,6 +36,15 @@ _TESTS: Final = {
     "bleed-patch": "Paint a patch and leave it two days: does colour come through",
     "crater-patch": "Lay a patch of the clear coat: does it pull into craters",
     "fingernail": "Press a fingernail into a hidden spot: does it leave a dent",
+    "edge-grain": "Look at an end of a top or door: do the lines of the face run on into end grain",
+    "edge-layer": "Look at a chip, a keyhole or a back edge: is there a thin layer on top",
+    "figure-repeats": "Look along the face: does the figure repeat, or mirror itself at a seam",
+    "back-differs": "Turn it over: is the underside of another wood, or are its knots others than on top",
+    "grain-printed": "Run a nail across the grain: is it flat, without pores, however open it looks",
+    "haze-wipes-off": "Wipe the haze with mineral spirits: does it go for good",
+    "haze-comes-back": "Wet the haze with mineral spirits: does it go, and come back when dry",
+    "haze-clears-with-solvent": "Draw a trace of slow solvent over a hidden spot: does the haze clear",
+    "haze-clears-in-warm-air": "Give it a day of warm moving air: does the haze fade",
 }
 _REPAIRS: Final = {"oxalic-acid": "Bleach the ring with oxalic acid and rinse"}
 _WAITS: Final = {
@@ -167,6 +177,8 @@ def _scrape(know: Knowledge, step: Step) -> str:
     """Return a scraping."""
     if "hollows" in step.how:
         return "pick the softened rest out of the hollows with scraper points"
+    if "open pores" in step.how:
+        return "brush the pores open along the grain with a brass brush"
     if "pores" in step.how:
         return "brush the softened rest out of the pores with a brass brush"
     if "loose" in step.how:
@@ -188,6 +200,8 @@ def _rub(word: str) -> Phrase:
     """Return work that dulls or polishes a film."""
 
     def words(know: Knowledge, step: Step) -> str:
+        if "edges" in step.how:
+            return f"rub through the edges where hands would wear it, P{step.grit or 220}{_marks(step)}"
         grit = f" P{step.grit}" if step.grit else ""
         return f"{word}{grit}{_by(know, step)}{_marks(step)}"
 
@@ -248,7 +262,10 @@ PHRASES: Final[Mapping[str, Phrase]] = {
     "stain": _coat,
     "glaze": _film_for(" and wipe it into the hollows"),
     "tone": _coat,
-    "fill_pores": lambda know, step: f"fill the pores with {_named(know, step.what, 'film')}",
+    "fill_pores": lambda know, step: (
+        f"fill the pores with {_named(know, step.what, 'film')}"
+        + (" and wipe off the excess across the grain" if "wiped" in step.how else "")
+    ),
     "prime": _coat,
     "seal": _film_for(" to seal"),
     "paint": _coat,

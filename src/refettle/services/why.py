@@ -8,6 +8,7 @@ from refettle.domain.step import VERBS
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
+from refettle.planning.mended import as_mended
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route, odds
 from refettle.services.cases import Case, relooked_case
@@ -15,6 +16,7 @@ from refettle.services.grouping import group_surfaces
 from refettle.services.pools import weighed
 from refettle.services.settled import settle
 from refettle.services.step_words import step_words
+from refettle.services.verdicts import look_verdict, needed_words, wanted_words, without
 
 _SHOWN = 0.05
 
@@ -87,6 +89,7 @@ def explain(
     target = next((s for s in piece.surfaces if s.name == surface), None)
     if target is None:
         raise KeyError(surface)
+    piece = as_mended(know, piece)
     groups = group_surfaces(piece.surfaces)
     settled = settle(know, piece, workshop, groups).tries
     case, found = next((case, found) for case, found in settled if surface in case.group.members)
@@ -152,6 +155,8 @@ _WORDS = {"stripping": "strip", "sanding": "sand", "scuffing": "scuff", "stainin
           "bleaching": "bleach", "washing": "clean", "cleaning": "clean", "sealing": "seal", "priming": "prime",
           "waxing": "wax"}  # fmt: skip
 
+_DOING = {verb: doing for doing, verb in _WORDS.items() if doing != "cleaning"}
+
 
 def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Made:
     """Explain why something else is not in the plan."""
@@ -170,10 +175,10 @@ def _why_not(case: Case, know: Knowledge, route: Route | None, words: str) -> Ma
             "scuff": "smooth",
             "clean": "clean",
         }.get(verb, _STAGE_OF_ROLE.get(verb, "mend"))
-        return _why_not_step(case, know, route, verb, stage, verb.replace("_", " "))
+        return _why_not_step(case, know, route, verb, stage, _DOING.get(verb, verb.replace("_", " ")))
     if cls:
         roles = know.film(cls).role
-        opaque = case.menu.look.kind == "opaque"
+        opaque = case.menu.look.base == "opaque"
         stages = [_STAGE_OF_ROLE[r] for r in roles if r in _STAGE_OF_ROLE]
         if opaque and "topcoat" in roles and not know.film(cls).opaque:
             stages = ["protect", *stages]
@@ -198,14 +203,19 @@ def _why_not_look(case: Case, know: Knowledge, route: Route | None, look: Look) 
         line = WhyLine(text=f"it cannot be had: {' + '.join(clash.clash)}", because=clash.because)
         return title, [line], True
     made = make_route(again.bench, again.menu, other, "asked", with_reasons=False)
-    return title, [_way_line(know, made), *_compare(know, case, route, made)], True
+    first = WhyLine(text=look_verdict(case, route, made, look))
+    return title, [first, _way_line(know, made), *_compare(know, case, route, made)], True
 
 
 def _why_not_step(case: Case, know: Knowledge, route: Route | None, what: str, stage: str, name: str) -> Made:
     """Explain what would happen if something were used."""
     title = f"{case.group.name}: why not {name}"
     if route is not None and any(what in {c.step.what, c.step.verb} for c in route.steps):
-        return title, [WhyLine(text=f"{name} is in the plan")], True
+        other_way = without(case, what)
+        lines = [WhyLine(text=needed_words(case, route, other_way, name))]
+        if other_way is not None:
+            lines += [_way_line(know, other_way), *_compare(know, case, route, other_way)]
+        return title, lines, True
     menu = replace(case.menu, wanted=frozenset({what}), wanted_stage=stage)
     other = weighed(case, case.search(menu=menu))
     uses = any(what in {s.what, s.verb} for s in other.steps)
@@ -216,7 +226,8 @@ def _why_not_step(case: Case, know: Knowledge, route: Route | None, what: str, s
             True,
         )
     made = make_route(case.bench, menu, other, "asked", with_reasons=False)
-    return title, [_way_line(know, made), *_compare(know, case, route, made)], True
+    first = WhyLine(text=wanted_words(case, route, made, name))
+    return title, [first, _way_line(know, made), *_compare(know, case, route, made)], True
 
 
 def _barred_film(know: Knowledge, menu: Menu, what: str) -> list[tuple[str, tuple[str, ...]]]:
@@ -316,8 +327,6 @@ def _compare(know: Knowledge, case: Case, now: Route | None, other: Route) -> li
     if fewer:
         names = ", ".join(know.fault(r.fault).name for r in fewer)
         lines.append(WhyLine(text=f"in its favour, less of: {names}"))
-    if other.cost < now.cost * 1.02:
-        lines.append(WhyLine(text="it is about as good: take it if you like it better"))
     return lines
 
 

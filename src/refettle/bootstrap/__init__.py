@@ -3,6 +3,11 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
+from refettle.bootstrap.naming import piece_names, surface_named
+from refettle.bootstrap.wrong_call import WrongCall
+
+__all__ = ["WrongCall", "piece_names", "surface_named"]
+
 if TYPE_CHECKING:
     from refettle.domain.finding import Finding
     from refettle.domain.piece import Piece, Workshop
@@ -12,28 +17,13 @@ if TYPE_CHECKING:
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
+    from refettle.services.causes import KnownFault
+    from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
     from refettle.services.why import Explanation
 
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
 """What stands in for a workshop file that was not given; its reader fills in the rest and says so."""
-_MOST_NAMED: Final = 40
-
-
-class WrongCall(Exception):  # noqa: N818 - it names the person's slip, as exit code 2 does
-    """
-    A command cannot be answered as it was called.
-
-    Parameters
-    ----------
-    what
-        What is wrong, without full stop.
-    do
-        What would do, without full stop.
-    """
-
-    def __init__(self, *, what: str, do: str) -> None:
-        super().__init__(f"{what} – {do}")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -130,15 +120,11 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
     from refettle.files.workshop_file import read_workshop  # noqa: PLC0415 - heavy
 
-    piece_text = _text_of(piece_file)
-    shop_text = USUAL_WORKSHOP if workshop_file is None else _text_of(workshop_file)
+    piece_text = _opened(piece_file)
+    shop_text = USUAL_WORKSHOP if workshop_file is None else _opened(workshop_file)
     know = load_knowledge()
-    unreadable = tuple(
-        _no_text(name or "")
-        for name, text in ((piece_file, piece_text), (workshop_file, shop_text))
-        if text is None
-    )
-    if piece_text is None or shop_text is None:
+    if not isinstance(piece_text, str) or not isinstance(shop_text, str):
+        unreadable = tuple(text for text in (piece_text, shop_text) if not isinstance(text, str))
         return Refused(findings=unreadable, knowledge_version=know.version)
     piece, said = read_piece(piece_text, piece_file, know)
     workshop, more = read_workshop(shop_text, workshop_file or "usual workshop", know)
@@ -152,34 +138,14 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf))
 
 
-def _text_of(path: str) -> str | None:
-    """Return the text of a file, None where it holds none; WrongCall where it cannot be opened."""
-    from pathlib import Path  # noqa: PLC0415 - a help page does without
+def _opened(path: str) -> "str | Finding":
+    """Return the text of a file, or the finding that it is none; WrongCall where it cannot be opened."""
+    from refettle.files.text_file import Unopened, text_of  # noqa: PLC0415 - a help page does without
 
-    try:
-        return Path(path).read_bytes().decode("utf-8-sig")
-    except UnicodeDecodeError:
-        return None
-    except FileNotFoundError:
-        raise WrongCall(what=f'there is no file "{path}"', do="check its name and folder") from None
-    except IsADirectoryError:
-        raise WrongCall(what=f'"{path}" is a folder', do="name a file in it") from None
-    except (OSError, ValueError) as trouble:
-        why = getattr(trouble, "strerror", None) or str(trouble)
-        raise WrongCall(what=f'"{path}" cannot be opened', do=f"the system says: {why}") from None
-
-
-def _no_text(path: str) -> "Finding":
-    """Return the finding on a file whose bytes are no text."""
-    from refettle.domain.finding import Finding, Where  # noqa: PLC0415 - only after a slip
-
-    return Finding(
-        code="not-text",
-        level="error",
-        where=Where(file=path),
-        what="this is not text in UTF-8",
-        do="save it as plain text, UTF-8",
-    )
+    text = text_of(path)
+    if isinstance(text, Unopened):
+        raise WrongCall(what=text.what, do=text.do)
+    return text
 
 
 def plan(laid: Laid) -> "PiecePlan":
@@ -277,58 +243,11 @@ def why(laid: Laid, surface: str, not_this: str | None) -> "Explanation":
     return said
 
 
-def surface_named(piece: "Piece", word: str) -> str:
-    """
-    Return the surface that a word means.
+def finishes(laid: Laid, surface: str) -> "Finishes":
+    """Return which finishes can be had on a surface, best first; `surface` as `surface_named` returns it."""
+    from refettle.services.finishes import finishes_for  # noqa: PLC0415 - heavy
 
-    Parameters
-    ----------
-    piece
-        The piece.
-    word
-        Its name, the name of its group as a plan prints it, its name without number (the first of its kind), or
-        the name of a part with one surface; case does not matter.
-
-    Returns
-    -------
-    str
-        Name of the surface.
-
-    Raises
-    ------
-    WrongCall
-        If there is none or more than one; says which there are.
-    """
-    from refettle.services.grouping import group_surfaces, plain_name  # noqa: PLC0415 - heavy
-
-    wanted = word.strip().casefold()
-    exact = [s.name for s in piece.surfaces if s.name.casefold() == wanted]
-    grouped = [g.members[0] for g in group_surfaces(piece.surfaces) if g.name.casefold() == wanted]
-    spoken = [
-        s.name for s in piece.surfaces if plain_name(s.name).casefold() in {wanted, wanted.removesuffix("s")}
-    ]
-    if exact or grouped or spoken:
-        return (exact or grouped or spoken)[0]
-    of_part = [s.name for s in piece.surfaces if s.part.casefold() == wanted]
-    if len(of_part) == 1:
-        return of_part[0]
-    if of_part:
-        raise WrongCall(what=f'"{word}" has several surfaces', do=f"name one of {_listed(of_part)}")
-    alike = [
-        s.name
-        for s in piece.surfaces
-        if s.name.casefold().partition("/")[0].partition(".")[0] in {wanted, wanted.removesuffix("s")}
-    ]
-    if alike:
-        return alike[0]
-    known = _listed([s.name for s in piece.surfaces])
-    raise WrongCall(what=f'"{word}" is no surface of {piece.name}', do=f"there are {known}")
-
-
-def _listed(words: list[str]) -> str:
-    """Return words in a row, the long tail counted."""
-    more = len(words) - _MOST_NAMED
-    return ", ".join(words[:_MOST_NAMED]) + (f" and {more} more" if more > 0 else "")
+    return finishes_for(laid.piece, laid.workshop, laid.know, surface)
 
 
 def knowledge() -> "Knowledge":
@@ -336,6 +255,29 @@ def knowledge() -> "Knowledge":
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
 
     return load_knowledge()
+
+
+def causes(know: "Knowledge", word: str) -> "tuple[KnownFault, ...]":
+    """
+    Return the faults that a word means, or whose signs speak of it, with what leads to them.
+
+    Parameters
+    ----------
+    know
+        All facts.
+    word
+        A fault or what one sees, such as ``craters`` or ``white``.
+
+    Returns
+    -------
+    tuple of KnownFault
+        Empty where no fault is called so and no sign speaks of it.
+    """
+    from refettle.files.rule_cases import cases_of  # noqa: PLC0415 - heavy
+    from refettle.services.causes import cards_meant, faults_of  # noqa: PLC0415 - heavy
+
+    cards = cards_meant(know, word)
+    return faults_of(know, cards, cases_of(know, (card.id for card in cards)))
 
 
 def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Laid, ...] | Refused:
@@ -361,18 +303,6 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
         return laid
     findings = tuple(dict.fromkeys(finding for one in refused for finding in one.findings))
     return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
-
-
-def piece_names(laid: tuple[Laid, ...]) -> tuple[str, ...]:
-    """Return the names of some pieces, numbered where two have the same."""
-    names: list[str] = []
-    for one in laid:
-        name, number = one.piece.name, 1
-        while name in names:
-            number += 1
-            name = f"{one.piece.name} ({number})"
-        names.append(name)
-    return tuple(names)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":

@@ -1,14 +1,15 @@
 """
-Read the cases of the fault rules and play them.
+Read the cases of the fault rules.
 
 A case is a small surface with the steps done on it, written in the words of a piece file. It starts as
 every surface does: what the wood brings of its own (tannin, knots, oils) is there without being named.
 """
 
 import re
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
-from pathlib import Path
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import replace
+from importlib.resources import files
+from importlib.resources.abc import Traversable
 from typing import Any, Final
 
 from ruamel.yaml import YAML
@@ -22,17 +23,15 @@ from refettle.domain.piece import (
     USES,
     Look,
     OldLayer,
-    Piece,
     Surface,
     Zone,
 )
 from refettle.domain.step import COAT_VERBS, EVENT_MARKS, VERBS, WORK_MARKS, Step
 from refettle.files.amounts import Unclear, film_um, grit, length_mm, share, temp_c, time_h
 from refettle.knowledge import Knowledge
-from refettle.planning.engine import play
-from refettle.planning.start import start
+from refettle.rules.case import Case
 
-CASES: Final = Path(__file__).parents[2] / "src/refettle/rules/cases"
+_END: Final = ".yaml"
 SIDES: Final = {"fires": "at least", "silent": "at most"}
 METHODS: Final = ("", "brush", "wipe", "pad", "roller", "spray", "aerosol")
 KIND_OF: Final = {
@@ -53,76 +52,51 @@ class NotACase(Exception):  # noqa: N818 - it says what the text is not
     """A case file says something that is not understood."""
 
 
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Case:
-    """
-    One case of one card.
+def case_files() -> dict[str, Traversable]:
+    """Return the case files of the package by the card they are named after."""
+    places = (place for place in files("refettle.rules").joinpath("cases").iterdir())
+    return {place.name.removesuffix(_END): place for place in places if place.name.endswith(_END)}
 
-    Attributes
+
+def read_cases(know: Knowledge, path: Traversable) -> tuple[Case, ...]:
+    """
+    Return all cases of a file, its twins within the firing ones.
+
+    Parameters
     ----------
-    card, name
-        Id of the card; what happens, in words.
-    fires
-        Whether the card must speak, else it must stay silent.
-    bound
-        Least chance of a firing case, highest chance of a silent one [1].
-    surface
-        The surface with its old films, dirt and wish.
-    steps, air
-        What is done, and in what air.
-    twin
-        The same with the one change that avoids the fault; None for a silent case.
+    know
+        Names that a case may use.
+    path
+        The file, named after its card.
+
+    Returns
+    -------
+    tuple of Case
+        Firing ones first, in the order of the file.
+
+    Raises
+    ------
+    NotACase
+        If something in it is not understood.
     """
-
-    card: str
-    name: str
-    fires: bool
-    bound: float
-    surface: Surface
-    steps: tuple[Step, ...]
-    air: Air
-    twin: "Case | None" = None
-
-
-def case_files() -> dict[str, Path]:
-    """Return the case files by the card they are named after."""
-    return {path.stem: path for path in sorted(CASES.glob("*.yaml"))}
-
-
-def read_cases(know: Knowledge, path: Path) -> tuple[Case, ...]:
-    """Return all cases of a file, its twins within the firing ones."""
     tree = YAML(typ="safe", pure=True).load(path.read_text(encoding="utf-8"))
-    if set(tree) != {"card", *SIDES} or tree["card"] != path.stem:
+    card = path.name.removesuffix(_END)
+    if set(tree) != {"card", *SIDES} or tree["card"] != card:
         message = f"{path.name}: card, fires and silent are due, the card named as the file"
         raise NotACase(message)
-    return tuple(_case(know, path.stem, side, entry) for side in SIDES for entry in tree[side])
+    return tuple(_case(know, card, side, entry) for side in SIDES for entry in tree[side])
 
 
-def read_sound(know: Knowledge, path: Path) -> tuple[Case, ...]:
+def cases_of(know: Knowledge, cards: Iterable[str]) -> dict[str, tuple[Case, ...]]:
+    """Return the cases of some cards, by the id of the card."""
+    places = case_files()
+    return {card: read_cases(know, places[card]) for card in dict.fromkeys(cards) if card in places}
+
+
+def read_sound(know: Knowledge, path: Traversable) -> tuple[Case, ...]:
     """Return sequences of ordinary sound work as silent cases of no card in particular."""
     entries = YAML(typ="safe", pure=True).load(path.read_text(encoding="utf-8"))
     return tuple(_case(know, "any", "silent", {**entry, "at most": 0}) for entry in entries)
-
-
-def chance_of(know: Knowledge, case: Case) -> float:
-    """Return the highest chance that the card of a case gives anywhere in its run [1]."""
-    return chances(know, case).get(case.card, 0.0)
-
-
-def chances(know: Knowledge, case: Case) -> dict[str, float]:
-    """Return the highest chance in the run of a case, by card [1]."""
-    piece = Piece(name="case", form="free", surfaces=(case.surface,))
-    begin = start(know, piece, case.surface)
-    if len(begin.worlds) != 1:
-        message = f"{case.card}: {case.name}: a case has nothing unknown"
-        raise NotACase(message)
-    state, ground = begin.worlds[0].states[0], begin.grounds[0]
-    highest: dict[str, float] = {}
-    for step in case.steps:
-        state, hits = play(know, ground, state, step, case.air)
-        for hit in hits:
-            highest[hit.rule] = max(hit.chance, highest.get(hit.rule, 0.0))
-    return highest
 
 
 def _case(know: Knowledge, card: str, side: str, entry: Mapping[str, Any]) -> Case:
@@ -240,7 +214,7 @@ def _twin(know: Knowledge, case: Case, entry: Mapping[str, Any]) -> Case:
     if found is None or "name" not in entry:
         message = f"{case.card}: {case.name}: a twin has a name and one change"
         raise NotACase(message)
-    twin = replace(case, name=f"{case.name}; {entry['name']}")
+    twin = replace(case, name=f"{case.name}; {entry['name']}", change=str(entry["name"]))
     value = entry[keys[0]]
     if found[1] is None:
         return replace(twin, air=_air(value))
