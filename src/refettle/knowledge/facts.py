@@ -92,6 +92,7 @@ class FilmFacts:
     price_l: float
     mendable: float
     smooths_h_m2: float
+    holds_lead: float
     for_use: str
     resist_weather: float
     keeps_months: float

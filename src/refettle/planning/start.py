@@ -295,7 +295,8 @@ def _world(
     in_wood = _causes_in_wood(know, surface, classes)
     opaque = [f for f in stack if know.film(f.cls).opaque]
     if opaque:
-        in_wood["lead"] = round(100 * lead_chance(know, piece, surface))
+        named = max(know.film(f.cls).holds_lead for f in opaque)
+        in_wood["lead"] = round(100 * max(named, lead_chance(know, piece, surface)))
         if stack and know.film(stack[0].cls).opaque and wood.open_pores > 0.3:
             in_wood["paint-in-pores"] = 80 if len(stack) == 1 else 60
     soil = {n: round(100 * p) for n, p in surface.contamination if n != "silicone" and p > 0}
