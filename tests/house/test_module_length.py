@@ -13,7 +13,6 @@ LONG_MODULES = {
     "files/amounts.py": "one short reader per kind of amount, each with its units and an example",
     "files/surface_fields.py": "one short reader per entry of a surface, sought in one place",
     "knowledge/knowledge.py": "one typed look-up per kind of thing; all that rules see",
-    "planning/search.py": "one best-first search; its judging, following and bounding share the slots of one object",
     "planning/effects.py": "one function per verb, state to state; half of it is what goes in and comes out",
 }
 """Modules that may be longer, each with its reason."""

@@ -2,6 +2,7 @@
 
 import json
 import re
+from dataclasses import replace
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
@@ -15,7 +16,7 @@ from refettle.cli import main
 from refettle.cli.page import Page
 from refettle.cli.plan_json import plan_json
 from refettle.cli.plan_text import plan_text
-from refettle.domain.piece_plan import GroupPlan
+from refettle.domain.piece_plan import Choice, GroupPlan
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 
@@ -190,3 +191,33 @@ def test_plan_says_1_where_a_look_cannot_be_had(
     shown = capsys.readouterr()
     assert "the year lies ahead" in shown.err
     assert "Hall table" in shown.out
+
+
+@pytest.mark.parametrize(
+    ("choice", "line"),
+    [
+        (
+            Choice(ways=1240, cost=88.0, gap=0.0, splits=0, proved=True),
+            "1 240 combinations: none of them costs less\n",
+        ),
+        (
+            Choice(ways=3, cost=88.0, gap=0.0, splits=0, proved=False),
+            "3 combinations: the best that was found in time\n",
+        ),
+        (
+            Choice(ways=10**9, cost=88.0, gap=0.0, splits=0, proved=True, hurried=True),
+            "over a million combinations: none of them costs less, days to the date weighed in\n",
+        ),
+    ],
+)
+def test_the_choice_says_among_how_many_it_is_best(know: Knowledge, choice: Choice, line: str):
+    plan = replace(piece_plan(painted()), choice=choice)
+    text = plan_text(plan, know, Page(width=240), short=False, everything=False)
+    assert f"Chosen together from  {line}" in text
+
+
+def test_where_there_is_one_way_nothing_is_said_of_a_choice(know: Knowledge):
+    alone = Choice(ways=1, cost=88.0, gap=0.0, splits=0, proved=True)
+    for choice in (None, alone):
+        plan = replace(piece_plan(painted()), choice=choice)
+        assert "Chosen together" not in plan_text(plan, know, Page(width=80), short=False, everything=False)

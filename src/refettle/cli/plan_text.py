@@ -239,6 +239,7 @@ def _chosen(choice: Choice | None) -> list[tuple[str, str]]:
         return []
     count = f"{choice.ways:,}".replace(",", " ") if choice.ways < _COUNTED else "over a million"
     best = "none of them costs less" if choice.proved else "the best that was found in time"
+    best += ", days to the date weighed in" if choice.hurried else ""
     gap = f"; nothing offered can be over {choice.gap:.0%} cheaper" if choice.gap >= _GAP_TOLD else ""
     return [("Chosen together from", f"{count} combinations: {best}{gap}")]
 

@@ -157,13 +157,7 @@ class Search:
         return Found(steps=(), cost=float("inf"), expanded=expanded, exact=not heap, bound=bound)
 
     def _dive(self, ahead: Ahead, node: Node, seen: dict[tuple[object, ...], float]) -> Node | None:
-        """
-        Return an end reached from a node by the best offer of each stage, or None: for a search cut short.
-
-        Notes
-        -----
-        Where another dive was at an equal node for no more, nothing better lies beyond.
-        """
+        """Return an end reached from a node by the best offers, None where there is none or `seen` has been as near."""
         if node.stage == _DONE:
             return node
         if seen.get(node.key, float("inf")) <= node.cost:
@@ -180,15 +174,10 @@ class Search:
 
     def cost_of(self, steps: tuple[Step, ...]) -> float:
         """Return the cost of a given route under this search's weights and aim [money]; missing the look is charged."""
-        cost, end = self._walked(steps)
-        area = max(self.bench.surface.area_m2, 0.2)
-        return cost + (end if end is not None else _REDO_M2 * area)
+        cost, end = self.walked(steps)
+        return cost + (end if end is not None else _REDO_M2 * max(self.bench.surface.area_m2, 0.2))
 
-    def reaches(self, steps: tuple[Step, ...]) -> bool:
-        """Return whether a given route gives the look, by as much of belief as a search demands."""
-        return self._walked(steps)[1] is not None
-
-    def _walked(self, steps: tuple[Step, ...]) -> tuple[float, float | None]:
+    def walked(self, steps: tuple[Step, ...]) -> tuple[float, float | None]:
         """Return the cost of a given route [money], and of what is missed at its end, None where the look is not had."""
         root = self._root()
         lots = self._lots(root)

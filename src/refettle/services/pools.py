@@ -279,8 +279,9 @@ def _rewashed(row: list[Tried], agents: frozenset[str]) -> Iterator[Tried]:
                 continue
             steps = (*run, *found.steps[len(own) :])
             search = Search(case.bench, case.menu, case.weights)
-            if search.reaches(steps):
-                cost = search.cost_of(steps)
+            cost, missed = search.walked(steps)
+            if missed is not None:
+                cost += missed
                 yield menu_case, replace(found, steps=steps, cost=cost, bound=min(cost, found.bound))
 
 
