@@ -58,8 +58,8 @@ file.  2: wrong call, or nothing is intended.
 """
 
 WHY = f"""\
-refettle why FILE SURFACE [--not STEP|LOOK] [--finishes] [--section] [--svg]
-             [--workshop FILE]
+refettle why FILE SURFACE [--not STEP|LOOK] [--finishes] [--section]
+             [--svg] [--workshop FILE]
                          [--json]
 
 Says why a surface gets the steps it gets, and what that rests on; whether a
@@ -70,7 +70,7 @@ step is needed; which finish suits.
   --not STEP|LOOK   a step, class, remover or look you would have expected, such
                     as strip, "oil varnish" or opaque: why it was not taken;
                     for a step in the plan: whether one can do without it
-  --section         the surface cut across its relief, and what each tool reaches
+  --section         the surface cut across its relief: what each tool reaches
   --svg             the same as a drawing, to standard output
   --finishes        every finish that can be had here, best first: what each
                     takes, what it stands, what may go wrong

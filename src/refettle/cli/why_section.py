@@ -23,7 +23,7 @@ _FACES: Final = ("front", "side", "floor", "back")
 _COLOURS: Final = {"flat": "#2f6f5e", "edge": "#c8860a", "recess": "#a3262a"}
 _DASHES: Final = {"flat": "", "edge": "6 3", "recess": "1.5 2.5"}
 _WOOD, _LINE = "#e8d9bf", "#6b5a3e"
-_SCALE: Final = 6.0
+_DRAWN_PX: Final = 432.0
 _MARGIN: Final = 24.0
 
 
@@ -137,19 +137,20 @@ def section_svg(cut: CutOpen) -> str:
     """
     section = cut.section
     span = section.period_mm * _PERIODS
+    scale = _DRAWN_PX / span
     outline = outline_of(section)
     low = float(outline.points[:, 1].min()) - 4.0
-    width, height = span * _SCALE + 2 * _MARGIN, (-low + 6.0) * _SCALE + 2 * _MARGIN + 78.0
+    width, height = span * scale + 2 * _MARGIN, (-low + 6.0) * scale + 2 * _MARGIN + 78.0
 
     def x(u: float) -> float:
-        return round((u + span / 2) * _SCALE + _MARGIN, 1)
+        return round((u + span / 2) * scale + _MARGIN, 1)
 
     def y(v: float) -> float:
-        return round((6.0 - v) * _SCALE + _MARGIN, 1)
+        return round((6.0 - v) * scale + _MARGIN, 1)
 
     size = f'viewBox="0 0 {width:.0f} {height:.0f}" width="{width:.0f}" height="{height:.0f}"'
     field = (
-        f'x="{x(-span / 2)}" y="{_MARGIN}" width="{span * _SCALE:.1f}" height="{(-low + 6.0) * _SCALE:.1f}"'
+        f'x="{x(-span / 2)}" y="{_MARGIN}" width="{span * scale:.1f}" height="{(-low + 6.0) * scale:.1f}"'
     )
     parts = [
         f'<svg xmlns="http://www.w3.org/2000/svg" {size} font-family="sans-serif" font-size="13">',
