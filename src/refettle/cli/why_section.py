@@ -149,9 +149,7 @@ def section_svg(cut: CutOpen) -> str:
         return round((6.0 - v) * scale + _MARGIN, 1)
 
     size = f'viewBox="0 0 {width:.0f} {height:.0f}" width="{width:.0f}" height="{height:.0f}"'
-    field = (
-        f'x="{x(-span / 2)}" y="{_MARGIN}" width="{span * scale:.1f}" height="{(-low + 6.0) * scale:.1f}"'
-    )
+    field = f'x="{x(-span / 2)}" y="{_MARGIN}" width="{span * scale:.1f}" height="{(-low + 6.0) * scale:.1f}"'
     parts = [
         f'<svg xmlns="http://www.w3.org/2000/svg" {size} font-family="sans-serif" font-size="13">',
         f"<title>{_escaped(cut.surface)}: cut across its relief</title>",

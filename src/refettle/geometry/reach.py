@@ -23,7 +23,7 @@ Bools = NDArray[np.bool_]
 
 _STEP_MM: Final = 0.25
 _FLUSH_DEG: Final = 6.0
-_TURN_DEG: Final = 5
+_TURN_DEG: Final = 10
 _FRONT_COS: Final = 0.7
 _GRAZING_DEG: Final = 12.0
 _DOSE_STEP_DEG: Final = 3.0
@@ -243,6 +243,15 @@ def _free(section: Section, body: Floats, squeeze: float) -> Any:  # noqa: ANN40
     return _largest(room, v1 + 70)
 
 
+def _turns(facing: list[int]) -> list[int]:
+    """Return the turns [°] of a tool by which every facing is within reach of one: exact on straight faces."""
+    turns: list[int] = []
+    for degrees in facing:
+        if not turns or degrees - turns[-1] > _TURN_DEG:
+            turns.append(degrees)
+    return turns
+
+
 def _flat(section: Section, outline: Outline, shape: Shape) -> Bools:
     """Return what a flat sole or an edge touches, lying within a few degrees on the face."""
     half, long = shape.size_mm / 2, 60.0 if shape.kind == "blade" else shape.thick_mm
@@ -251,7 +260,7 @@ def _flat(section: Section, outline: Outline, shape: Shape) -> Bools:
     lean = 60 if shape.kind == "blade" else 180
     facing = np.degrees(np.arctan2(outline.normals[:, 0], outline.normals[:, 1]))
     hit = np.zeros(len(outline.points), dtype=bool)
-    for turn in sorted({round(float(t) / _TURN_DEG) * _TURN_DEG for t in facing if abs(t) <= lean}):
+    for turn in _turns(sorted({round(float(t)) for t in facing if abs(t) <= lean})):
         lying = ~hit & (np.abs((facing - turn + 180) % 360 - 180) <= _FLUSH_DEG)
         at = np.nonzero(lying)[0]
         if not len(at):

@@ -7,6 +7,7 @@ Cross-sections of reliefs: what a cut through a shaped face shows, as convex sol
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass
+from itertools import pairwise
 from types import MappingProxyType
 from typing import Final
 
@@ -15,7 +16,9 @@ _REPEATS: Final = 9
 _STILE_MM: Final = 40.0
 _OPEN_MM: Final = 60.0
 _BOARD_MM: Final = 6.0
-_ARC_STRIPS: Final = 24
+_ARC_STRIPS: Final = 12
+_NEIGHBOURS: Final = 3
+"""Hollows and beads that are cut: beyond them the frame stands as high, so that more would change nothing."""
 
 USUAL_MM: Final[Mapping[str, Mapping[str, float]]] = MappingProxyType({
     "panel": {"width": 400.0, "depth": 8.0},
@@ -173,19 +176,15 @@ def _hollows(sizes: Mapping[str, float]) -> tuple[list[Solid], float]:
     """Return round-bottomed hollows between flat lands, cut into thin convex strips."""
     width, land, depth = sizes["width"], sizes["gap"], sizes["depth"]
     period, floor = width + land, -depth - _BOARD_MM
+    steps = [-width / 2 + width * n / _ARC_STRIPS for n in range(_ARC_STRIPS + 1)]
+    heights = [-depth * math.sqrt(max(0.0, 1.0 - (2.0 * u / width) ** 2)) for u in steps]
     made: list[Solid] = []
-    for i in range(_REPEATS):
-        centre = (i - _REPEATS // 2) * period
-        steps = [-width / 2 + width * n / _ARC_STRIPS for n in range(_ARC_STRIPS + 1)]
-        heights = [-depth * math.sqrt(max(0.0, 1.0 - (2.0 * u / width) ** 2)) for u in steps]
-        for u0, u1, v0, v1 in zip(steps, steps[1:], heights, heights[1:], strict=False):
-            made.append(
-                Solid(
-                    "wood", ((centre + u0, floor), (centre + u1, floor), (centre + u1, v1), (centre + u0, v0))
-                )
-            )
-        made.append(Solid("wood", _rect(centre + width / 2, floor, centre + width / 2 + land, 0.0)))
-    edge = (_REPEATS // 2) * period + width / 2 + land
+    for i in range(_NEIGHBOURS):
+        at = (i - _NEIGHBOURS // 2) * period
+        for (u0, v0), (u1, v1) in pairwise(zip(steps, heights, strict=True)):
+            made.append(Solid("wood", ((at + u0, floor), (at + u1, floor), (at + u1, v1), (at + u0, v0))))
+        made.append(Solid("wood", _rect(at + width / 2, floor, at + width / 2 + land, 0.0)))
+    edge = (_NEIGHBOURS // 2) * period + width / 2 + land
     return [*made, *_frame(edge, depth)], period
 
 
@@ -193,18 +192,14 @@ def _rounds(sizes: Mapping[str, float]) -> tuple[list[Solid], float]:
     """Return half-round beads side by side, the quirks between them reaching down to their feet."""
     width, depth = sizes["width"], sizes["depth"]
     floor = -depth - _BOARD_MM
+    steps = [-width / 2 + width * n / (2 * _ARC_STRIPS) for n in range(2 * _ARC_STRIPS + 1)]
+    heights = [-depth + depth * math.sqrt(max(0.0, 1.0 - (2.0 * u / width) ** 2)) for u in steps]
     made: list[Solid] = []
-    for i in range(_REPEATS):
-        centre = (i - _REPEATS // 2) * width
-        steps = [-width / 2 + width * n / _ARC_STRIPS for n in range(_ARC_STRIPS + 1)]
-        heights = [-depth + depth * math.sqrt(max(0.0, 1.0 - (2.0 * u / width) ** 2)) for u in steps]
-        for u0, u1, v0, v1 in zip(steps, steps[1:], heights, heights[1:], strict=False):
-            made.append(
-                Solid(
-                    "wood", ((centre + u0, floor), (centre + u1, floor), (centre + u1, v1), (centre + u0, v0))
-                )
-            )
-    edge = (_REPEATS // 2) * width + width / 2
+    for i in range(_NEIGHBOURS):
+        at = (i - _NEIGHBOURS // 2) * width
+        arc = tuple((at + u, v) for u, v in zip(reversed(steps), reversed(heights), strict=True))
+        made.append(Solid("wood", ((at - width / 2, floor), (at + width / 2, floor), *arc)))
+    edge = (_NEIGHBOURS // 2) * width + width / 2
     return [*made, *_frame(edge, depth)], width
 
 
