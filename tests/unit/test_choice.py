@@ -5,10 +5,19 @@ import sys
 from itertools import product
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
-from refettle.solver.choice import Curve, Problem, Way, choose, cost_of
+from refettle.solver.choice import (
+    Curve,
+    Problem,
+    Way,
+    WholeWay,
+    choose,
+    cost_of,
+    in_whole_numbers,
+    total,
+)
 
 TINS = Curve(steps=((0.2, 0.0), (0.7, 10.0), (1.2, 18.0), (2.2, 30.0)))
 PAINT, OIL = ("film", "paint"), ("film", "oil")
@@ -106,13 +115,34 @@ def problems(draw: st.DrawFn) -> Problem:
     return Problem(pools=tuple(pools), curves=((PAINT, draw(curves())), (OIL, draw(curves()))))
 
 
+def _place(pool: tuple[WholeWay, ...], number: int) -> int:
+    """Return the place of a way among those that no other beats."""
+    return next(place for place, way in enumerate(pool) if way.number == number)
+
+
+TWO_TIES = Problem(
+    pools=(
+        (way(0.01, paint=0.01), way(0.0, paint=0.42), way(0.01)),
+        (way(0.01, paint=0.01), way(0.0, paint=0.02)),
+    ),
+    curves=((PAINT, Curve(steps=((0.0, 0.0), (0.43, 0.0), (99.0, 0.01)))), (OIL, TINS)),
+)
+"""Two choices cost the same and lie as early in their pools."""
+
+
+@example(TWO_TIES)
 @settings(max_examples=150, deadline=None)
 @given(problems())
 def test_the_choice_equals_brute_force_one_by_one_and_solved(problem: Problem):
     every = product(*(range(len(pool)) for pool in problem.pools))
     splits, cost = min((cost_of(problem, picks)[::-1] for picks in every), key=lambda row: (row[0], row[1]))
     both = [choose(problem, steps) for steps in (0, 10**6)]
-    assert both[0].picks == both[1].picks
+    whole = in_whole_numbers(problem)
+    counted, solved = (
+        total(whole, tuple(_place(pool, pick) for pool, pick in zip(whole.pools, chosen.picks, strict=True)))
+        for chosen in both
+    )
+    assert counted == solved  # ties included: the places of both add up to the same
     for chosen in both:
         assert chosen.proved
         assert (chosen.splits, chosen.cost) == (splits, pytest.approx(cost, abs=0.02))

@@ -17,6 +17,7 @@ if TYPE_CHECKING:
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
+    from refettle.services.calendar import Calendar
     from refettle.services.causes import KnownFault
     from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
@@ -317,6 +318,14 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
         return laid
     findings = tuple(dict.fromkeys(finding for one in refused for finding in one.findings))
     return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
+
+
+def calendar(laid: tuple[Laid, ...]) -> "Calendar":
+    """Return the evenings of several pieces, at least one, that share a workshop."""
+    from refettle.services.calendar import lay_pieces  # noqa: PLC0415 - heavy
+
+    plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
+    return lay_pieces(laid[0].know, laid[0].workshop, plans)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":

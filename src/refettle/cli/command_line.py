@@ -12,7 +12,7 @@ from refettle.cli.terminal import Answer, folded
 
 COMMANDS: Final = tuple(PAGES)
 _WITHOUT_FILE: Final = frozenset({"facts"})
-_SEVERAL_FILES: Final = frozenset({"buy"})
+_SEVERAL_FILES: Final = frozenset({"buy", "days"})
 _WITHOUT_WORKSHOP: Final = frozenset({"facts", "new"})
 
 

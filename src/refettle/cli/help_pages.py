@@ -8,6 +8,7 @@ order, and why.
   refettle foresee FILE           what would go wrong with your own sequence
   refettle why FILE SURFACE       why this is done to a surface, and not that
   refettle buy FILE...            one shopping list for several pieces
+  refettle days FILE...           what to do on which evening, for all of them
   refettle facts WORD             what is known of a wood, a finish, a fault ...
   refettle facts white            why white, why craters, why it peels; veneer?
   refettle facts COAT --over COAT what goes over what
@@ -93,6 +94,19 @@ Exit 0: all is in the list.  1: an error in a file, or a look that cannot be
 had, so that nothing is counted for it.  2: wrong call.
 """
 
+DAYS = f"""\
+refettle days FILE... [--workshop FILE] [--json]
+
+Lays several pieces into your free evenings: one pair of hands, set-up once for
+all that use the same, no dust while anything is tacky, the two faces of a door
+one after the other. Says when each piece is done and what goes on drying.
+
+  FILE...           piece files, one or more; the first has the first turn
+{_SHARED}\
+
+Exit 0: laid.  1: an error in a file.  2: wrong call.
+"""
+
 FACTS = """\
 refettle facts [WORD [PROPERTY]] [--json]
 refettle facts [COAT] --over COAT [--json]
@@ -139,7 +153,7 @@ is written as usual and marked. A file that is there already is left alone.
 Exit 0: written.  2: wrong call, nothing written.
 """
 
-PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY, "buy": BUY, "facts": FACTS, "new": NEW}
+PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY, "buy": BUY, "days": DAYS, "facts": FACTS, "new": NEW}
 
 
 def asked(given: list[str]) -> str | None:

@@ -9,7 +9,7 @@ from refettle.domain.ground import Ground
 from refettle.domain.piece import Look, Surface, Workshop
 from refettle.domain.state import State
 from refettle.domain.step import Step
-from refettle.knowledge.facts import FilmFacts
+from refettle.knowledge.facts import FilmFacts, RemoverFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_out_pct_h, drying_rate, strip
 
@@ -21,6 +21,8 @@ _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
 _HEAT_WEAK = 0.2
 _SHORTEST_H = 0.1
+_SAFE_UM, _SAFE_VENEER_UM = 250, 600
+"""Wood above the reserve [µm] from which a film may be sanded off: thin veneer is stripped; common practice."""
 _THICK_UM = 80
 _COOLS_H = 0.5
 """Wait until hot wood may be wiped with solvent [h]: judgement, on the safe side."""
@@ -176,7 +178,8 @@ class GroundMenu:
             return
         yield from self._strips(states, zones)
         tool = self.sander()
-        if all(s.wood_um >= 250 for s in states) and self.surface.relief in {"flat", "panel"}:
+        least = _SAFE_VENEER_UM if self.surface.veneer_um > 0 else _SAFE_UM
+        if all(s.wood_um >= least for s in states) and self.surface.relief in {"flat", "panel"}:
             grit = 80 if self.surface.veneer_um <= 0 else 120
             if not self.lead(states):
                 yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
@@ -239,19 +242,22 @@ class GroundMenu:
             return ()
         if not facts.leaves or not facts.washed_by:
             return (Step(verb="wait", what="dry out", wait_after_h=nice_hours(facts.dry_h)),)
-        first = Step(verb="rinse", what=facts.washed_by[0], wait_after_h=0.5)
+        first, second = self._two_washes(facts)
         verb = "neutralise" if "alkali" in facts.leaves else "rinse"
-        steps = [first]
-        left = set(facts.leaves) - set(self.know.cleaner(facts.washed_by[0]).removes)
-        second = facts.washed_by[0]
-        for other in facts.washed_by[1:]:
-            if left & set(self.know.cleaner(other).removes):
-                second = other
-                break
         wet = 7.0 * facts.water_share + 3.0 * self.know.cleaner(second).water_share
         dry = max(facts.dry_h, 12.0, self.dried_out(wet) if wet > 2.0 else 0.0)
-        steps.append(Step(verb=verb, what=second, wait_after_h=nice_hours(dry)))
-        return tuple(steps)
+        return (
+            Step(verb="rinse", what=first, wait_after_h=0.5),
+            Step(verb=verb, what=second, wait_after_h=nice_hours(dry)),
+        )
+
+    def _two_washes(self, facts: RemoverFacts) -> tuple[str, str]:
+        """Return what takes a remover's residue up, then what takes the rest: the sludge before the souring."""
+        best, others = facts.washed_by[0], facts.washed_by[1:]
+        if "alkali" in facts.leaves and others:
+            return others[0], best
+        left = set(facts.leaves) - set(self.know.cleaner(best).removes)
+        return best, next((one for one in others if left & set(self.know.cleaner(one).removes)), best)
 
     def _passes(self, agent: str, states: Sequence[State], zones: Sequence[str]) -> int | None:
         """Return the passes after which the likeliest open face is bare and most of the others, or None."""

@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import NamedTuple
 
 from refettle.domain.plan import Hit, Range, Risk, Route, StepCost
 from refettle.domain.state import State
@@ -9,10 +10,17 @@ from refettle.domain.step import Step
 from refettle.planning.cost import hazard, step_amounts
 from refettle.planning.goal import reached
 from refettle.planning.offers import Menu
-from refettle.planning.replay import Traced, risks_of
+from refettle.planning.replay import Traced, Weighed, causes_of, risks_of
 from refettle.planning.search import VALUE_LOST_M2, Bench, Found, loses_original
 
 _LOOK_VERBS = {"paint", "topcoat", "stain", "tone", "glaze", "wax"}
+
+
+class Now(NamedTuple):
+    """Chance of each fault [1] and of each of its causes with every step in place."""
+
+    chances: dict[str, float]
+    causes: dict[tuple[str, str], Weighed]
 
 
 def traced_on(bench: Bench, steps: tuple[Step, ...]) -> list[list[tuple[Traced, State]]]:
@@ -61,8 +69,8 @@ def make_route(bench: Bench, menu: Menu, found: Found, aim: str, *, with_reasons
     steps = with_extras(menu, tuple(s for s in found.steps if s.verb != "use" and s.what != "cure"))
     whole = (*steps, *(s for s in found.steps if s.verb == "use" or s.what == "cure"))
     risks = numbered(risks_on(bench, whole), len(steps))
-    weights = {r.fault: r for r in risks}
-    reasons = [reason_of(bench, menu, whole, i, weights) if with_reasons else "" for i in range(len(steps))]
+    now = Now({r.fault: r.chance for r in risks}, causes_of(bench.begin, traced_on(bench, whole)))
+    reasons = [reason_of(bench, menu, whole, i, now) if with_reasons else "" for i in range(len(steps))]
     costs = step_costs(bench, steps, reasons)
     zero = Range(low=0.0, likely=0.0, high=0.0)
     lost = any(loses_original(s) for s in steps) and not bench.begin.worlds[0].states[0].bare
@@ -126,14 +134,14 @@ def with_extras(menu: Menu, steps: tuple[Step, ...]) -> tuple[Step, ...]:
     return tuple(made)
 
 
-def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now: dict[str, Risk]) -> str:
+def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now: Now) -> str:
     """
     Return why a step is there.
 
     Notes
     -----
     The route is replayed without it: either the look is no longer reached, or a risk rises; the rise
-    that would cost most is named.
+    that would cost most is named, with the cause that rises most.
     """
     step = steps[index]
     if step.verb in _GIVEN:
@@ -148,22 +156,38 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
     without = steps[:index] + steps[index + 1 :]
     if step.verb in _LOOK_VERBS and not look_had(bench, menu, without):
         return "makes the look"
-    before = risks_on(bench, without)
-    worst, gain = None, 0.0
-    for risk in before:
-        if (
-            risk.fault == "lead-dust"
-        ):  # no step is there for it: without a coat the next scuff would meet old paint
-            continue
-        was = now[risk.fault].chance if risk.fault in now else 0.0
-        rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)
-        if rise > gain and risk.chance > was + 0.06:
-            worst, gain = risk, rise
+    worst = _worst_rise(bench, risks_on(bench, without), now)
     if worst is not None:
-        return f"without it: {bench.know.fault(worst.fault).name}, {odds(worst.chance)} – {worst.why}"
+        why = _risen(worst, causes_of(bench.begin, traced_on(bench, without)), now)
+        return f"without it: {bench.know.fault(worst.fault).name}, {odds(worst.chance)} – {why}"
     if not look_had(bench, menu, without):
         return "without it the look is not reached"
     return _PLAIN.get(step.verb, "usual practice")
+
+
+def _worst_rise(bench: Bench, before: tuple[Risk, ...], now: Now) -> Risk | None:
+    """Return the risk whose rise without a step would cost most, or None where none rises by much."""
+    worst, gain = None, 0.0
+    for risk in before:
+        # no step is there for lead: without a coat the next scuff would meet old paint
+        if risk.fault == "lead-dust":
+            continue
+        was = now.chances.get(risk.fault, 0.0)
+        rise = (hazard(risk.chance) - hazard(was)) * bench.harm_of(risk.fault)
+        if rise > gain and risk.chance > was + 0.06:
+            worst, gain = risk, rise
+    return worst
+
+
+def _risen(risk: Risk, without: dict[tuple[str, str], Weighed], now: Now) -> str:
+    """Return the sentence of the cause of a risk that rises most without a step."""
+
+    def rise(cause: str) -> float:
+        key = (risk.fault, cause)
+        return without[key].chance - (now.causes[key].chance if key in now.causes else 0.0)
+
+    most = max((cause for fault, cause in without if fault == risk.fault), key=rise, default="")
+    return without[risk.fault, most].hit.why if most else risk.why
 
 
 _GIVEN = {

@@ -1,6 +1,7 @@
 """Run a sequence through all worlds and zones and gather its risks."""
 
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from refettle.domain.air import Air
 from refettle.domain.plan import Hit, Risk
@@ -14,6 +15,15 @@ _SMALL_SHARE = 0.1
 
 Traced = dict[tuple[str, str], tuple[Hit, int]]
 """Per fault and cause: the strongest hit and the number of its step, from 1."""
+
+
+class Weighed(NamedTuple):
+    """Chance of a cause over all worlds [1], the most that one world adds [1], the hit that does and its step."""
+
+    chance: float
+    most: float
+    hit: Hit
+    step: int
 
 
 def trace(know: Knowledge, begin: Start, steps: Sequence[Step], air: Air) -> list[list[tuple[Traced, State]]]:
@@ -63,6 +73,34 @@ def _run(
     return met, state
 
 
+def causes_of(begin: Start, traced: list[list[tuple[Traced, State]]]) -> dict[tuple[str, str], Weighed]:
+    """
+    Return every cause of every fault with its chance over all worlds.
+
+    Returns
+    -------
+    dict
+        Per fault and cause: its chance [1], the worst zone of each world weighed by belief; the hit that adds
+        most to it and the number of its step.
+    """
+    found: dict[tuple[str, str], Weighed] = {}
+    for world, row in zip(begin.worlds, traced, strict=True):
+        worst: dict[tuple[str, str], Weighed] = {}
+        for (met, _), part in zip(row, begin.shares, strict=True):
+            for key, (hit, number) in met.items():
+                shown = world.weight * hit.chance * min(1.0, part / _SMALL_SHARE)
+                if key not in worst or shown > worst[key].chance:
+                    worst[key] = Weighed(shown, shown, hit, number)
+        for key, new in worst.items():
+            old = found.get(key)
+            if old is None:
+                found[key] = new
+                continue
+            top = new if new.most > old.most else old
+            found[key] = Weighed(old.chance + new.chance, top.most, top.hit, top.step)
+    return found
+
+
 def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, State]]]) -> tuple[Risk, ...]:
     """
     Return the risks of a sequence, likeliest first.
@@ -74,16 +112,17 @@ def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, Stat
     by its share; worlds are weighed by belief.
     """
     chances: dict[str, dict[str, float]] = {}
-    strongest: dict[str, tuple[Hit, int]] = {}
+    strongest: dict[str, Weighed] = {}
+    for (fault, _), cause in causes_of(begin, traced).items():
+        if fault not in strongest or cause.chance > strongest[fault].chance:
+            strongest[fault] = cause
     rules: dict[str, dict[str, float]] = {}
     reads: dict[str, dict[tuple[str, str], None]] = {}
     for world, row in zip(begin.worlds, traced, strict=True):
         for (met, _), part in zip(row, begin.shares, strict=True):
             missed: dict[str, float] = {}
-            for (fault, _), (hit, number) in met.items():
+            for (fault, _), (hit, _) in met.items():
                 missed[fault] = missed.get(fault, 1.0) * (1.0 - hit.chance)
-                if fault not in strongest or hit.chance > strongest[fault][0].chance:
-                    strongest[fault] = (hit, number)
                 rules.setdefault(fault, {})[hit.rule] = max(
                     hit.chance, rules.get(fault, {}).get(hit.rule, 0.0)
                 )
@@ -95,14 +134,14 @@ def risks_of(know: Knowledge, begin: Start, traced: list[list[tuple[Traced, Stat
     found = []
     for fault, per in chances.items():
         chance = sum(w.weight * per.get(w.label, 0.0) for w in begin.worlds)
-        hit, number = strongest[fault]
+        most = strongest[fault]
         ordered = sorted(rules[fault], key=lambda r: -rules[fault][r])
         found.append(
             Risk(
                 fault=fault,
                 chance=chance,
-                step=number,
-                why=hit.why,
+                step=most.step,
+                why=most.hit.why,
                 rules=tuple(ordered),
                 because=tuple(dict.fromkeys(i for s, p in reads[fault] for i in know.because(s, p))),
                 worlds=tuple(sorted(per.items(), key=lambda pair: -pair[1])),

@@ -114,7 +114,7 @@ def residue_comes_out(sit: Situation) -> Cause | None:
             worst, worst_name = chance, facts.name
     if worst <= 0:
         return None
-    return Cause(chance=1.0 - whole, why=f"{worst_name} left in the wood comes out later", reads=tuple(reads))
+    return Cause(chance=1.0 - whole, why=f"{worst_name} comes out later", reads=tuple(reads))
 
 
 def dust_in_film(sit: Situation) -> Cause | None:

@@ -1,6 +1,6 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import inf
 
 from refettle.domain.piece import Workshop
@@ -12,6 +12,7 @@ from refettle.planning.cost import PLACE_HOURS
 from refettle.planning.effects import drying_rate
 from refettle.planning.search import setup_hours
 from refettle.services.step_words import step_words
+from refettle.services.turning import opposite, turned_share
 
 _DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _LONGEST_DAYS = 400
@@ -28,6 +29,8 @@ class _Task:
     minutes: float
     wait_h: float
     text: str = ""
+    tacky_h: float = 0.0
+    first_faces: bool = False
 
     @property
     def dusty(self) -> bool:
@@ -37,7 +40,11 @@ class _Task:
 
 @dataclass(slots=True)
 class _Queue:
-    """Tasks of one group or job: the next, the hour from which it may start, what is left of it [min], what waits."""
+    """
+    Tasks of one group or job.
+
+    The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch [h].
+    """
 
     name: str
     tasks: tuple[_Task, ...]
@@ -46,6 +53,7 @@ class _Queue:
     left: float = 0.0
     stage: str = ""
     surfaces: frozenset[str] = frozenset()
+    tacky_h: float = 0.0
 
     @property
     def done(self) -> bool:
@@ -106,11 +114,12 @@ def lay_days(
     -------
     tuple
         Evenings with work, wrap day [d], cured day [d]. A step longer than an evening goes on the next.
-        Dust-making steps come first in an evening, then coats, so that nothing dusty meets a wet film.
+        Dust-making steps come first in an evening, then coats, and none while a film is tacky. Two faces of a
+        part that is turned over are not wet at once: the other face waits until the first is dry to touch.
         A wait that ends the same evening is sat out; waits need no evening of their own.
     """
     queues = [*(_job_queue(job) for job in mending if job.stage != "after coats")]
-    queues.extend(_queue(p) for p in plans if p.route is not None)
+    queues.extend(_queue(know, workshop, p) for p in plans if p.route is not None)
     after = (*_last_jobs(mending), *after)
     if any(q.stage == "first" for q in queues) and before:
         queues.insert(0, _around_queue(before))
@@ -177,7 +186,7 @@ def _whole(text: str, minutes: float) -> DayTask:
     return DayTask(group=WHOLE, number=0, text=text, minutes=minutes, wait_h=0.0)
 
 
-def _queue(plan: GroupPlan) -> _Queue:
+def _queue(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> _Queue:
     """Return the tasks of a plan, coat by coat; a step that only waits lengthens the wait before it."""
     tasks: list[_Task] = []
     free_h = 0.0
@@ -196,7 +205,9 @@ def _queue(plan: GroupPlan) -> _Queue:
         for coat in range(1, coats + 1):
             wait = step.wait_after_h if coat == coats else step.wait_between_h
             one = _one(step, coats, wait)
-            tasks.append(_Task(step=one, number=number, minutes=minutes / coats, wait_h=wait))
+            tacky = _tacky_h(know, workshop, step)
+            whole = _Task(step=one, number=number, minutes=minutes / coats, wait_h=wait, tacky_h=tacky)
+            tasks.extend(_by_faces(whole, turned_share(plan.members)) if step.is_coat else (whole,))
     return _Queue(
         plan.name,
         tuple(tasks),
@@ -213,6 +224,24 @@ def _around_queue(before: tuple[DayTask, ...]) -> _Queue:
         for task in before
     )
     return _Queue(WHOLE, tasks, 0.0, left=tasks[0].minutes, stage="around")
+
+
+def _tacky_h(know: Knowledge, workshop: Workshop, step: Step) -> float:
+    """Return the hours until a coat is dry to touch in the air it has [h]: then its part may be turned over."""
+    if not step.is_coat:
+        return 0.0
+    facts = know.film(step.what)
+    return facts.touch_h / drying_rate(facts, step.air or workshop.air_likely)
+
+
+def _by_faces(task: _Task, turned: float) -> tuple[_Task, ...]:
+    """Return a coat as one task, or as two where parts must be turned over between their faces."""
+    if turned <= 0:
+        return (task,)
+    return (
+        replace(task, minutes=(1.0 - turned) * task.minutes, wait_h=task.tacky_h, first_faces=True),
+        replace(task, minutes=turned * task.minutes),
+    )
 
 
 def _job_queue(job: MendJob) -> _Queue:
@@ -279,7 +308,11 @@ def _ready_h(queue: _Queue, queues: list[_Queue]) -> float:
     """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
     gates = [q.over_h for q in queues if q.stage == "first" and queue.stage != "first"]
     gates += [q.over_h for q in queues if q.stage == "around" and not queue.stage]
-    if queue.tasks[queue.next].step.is_coat:
+    task = queue.tasks[queue.next]
+    if task.dusty:
+        gates += [q.tacky_h for q in queues]
+    if task.step.is_coat:
+        gates += [q.tacky_h for q in queues if q is not queue and opposite(q.surfaces, queue.surfaces)]
         gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
     return max([queue.free_h, *gates])
 
@@ -314,11 +347,12 @@ def _work(know: Knowledge, queue: _Queue, evening: _Evening) -> None:
     evening.minutes += minutes + setup
     evening.wet = evening.wet or task.step.is_coat
     finished = queue.left - minutes < 1e-6
-    text = task.text or step_words(know, task.step)
+    whole = finished and not task.first_faces
+    text = _said(know, queue, task)
     evening.tasks.append(
         DayTask(
-            group=queue.name, number=task.number, text=text if finished else f"{text} (goes on)",
-            minutes=minutes, wait_h=task.wait_h if finished else 0.0,
+            group=queue.name, number=task.number, text=text if whole else f"{text} (goes on)",
+            minutes=minutes, wait_h=task.wait_h if whole else 0.0,
         )
     )  # fmt: skip
     if not finished:
@@ -326,7 +360,18 @@ def _work(know: Knowledge, queue: _Queue, evening: _Evening) -> None:
         return
     queue.next += 1
     queue.free_h = evening.clock_h + task.wait_h
+    if task.step.is_coat:
+        queue.tacky_h = evening.clock_h + task.tacky_h
     queue.left = 0.0 if queue.done else queue.tasks[queue.next].minutes
+
+
+def _said(know: Knowledge, queue: _Queue, task: _Task) -> str:
+    """Return a task in words, with the faces it is for where its parts are turned over."""
+    text = task.text or step_words(know, task.step)
+    if task.first_faces:
+        return f"{text}: first faces"
+    turned = queue.next > 0 and queue.tasks[queue.next - 1].first_faces
+    return f"{text}: turn over, the other faces" if turned else text
 
 
 def _rank(queue: _Queue) -> int:

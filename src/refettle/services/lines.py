@@ -92,6 +92,8 @@ def route_short(know: Knowledge, group: GroupPlan) -> str:
             short = "scuff wet"
         if step.verb == "sand" and "to bare" in step.how:
             short = "sand to bare wood"
+        if "open pores" in step.how:
+            short = "open the pores"
         if short and (not words or words[-1][0] != short):
             words.append((short, 1))
     return " → ".join(f"{coats} {word}" if coats > 1 else word for word, coats in words)

@@ -183,7 +183,8 @@ def choose(problem: Problem, steps: int = STEPS) -> Chosen:
     Returns
     -------
     Chosen
-        The same for the same problem; ties go to the ways that come first in their pools.
+        The same for the same problem and steps; of choices that cost the same, one whose ways come first in
+        their pools, all places added up.
     """
     whole = in_whole_numbers(problem)
     first = settled(whole)

@@ -1,0 +1,134 @@
+"""Evenings of one piece and of several: faces, dust, set-ups and hours."""
+
+import json
+from importlib.resources import files
+from pathlib import Path
+from typing import Any
+
+import jsonschema
+import pytest
+
+from refettle.cli import main
+
+EXAMPLES = Path(__file__).parents[2] / "examples"
+WORKSHOP = EXAMPLES / "workshop.yaml"
+TWO = (EXAMPLES / "sideboard.yaml", EXAMPLES / "blanket-chest.yaml")
+
+DOOR = """\
+piece: Narrow cupboard
+form: wardrobe
+width: 60 cm
+depth: 40 cm
+height: 150 cm
+wood: birch
+old finish: bare
+look: opaque white satin
+"""
+
+
+def days_of(capsys: pytest.CaptureFixture[str], *names: Path) -> dict[str, Any]:
+    code = main(["days", *map(str, names), "--workshop", str(WORKSHOP), "--json"])
+    assert code == 0
+    loaded: dict[str, Any] = json.loads(capsys.readouterr().out)
+    return loaded
+
+
+@pytest.fixture(scope="module")
+def schema() -> dict[str, Any]:
+    text = files("refettle.cli").joinpath("days.schema.json").read_text(encoding="utf-8")
+    loaded: dict[str, Any] = json.loads(text)
+    return loaded
+
+
+def test_two_pieces_share_evenings_and_follow_the_schema(
+    capsys: pytest.CaptureFixture[str], schema: dict[str, Any]
+):
+    found = days_of(capsys, *TWO)
+    jsonschema.Draft202012Validator(schema).validate(found)
+    shared = [
+        day for day in found["days"] if len({task["group"].partition(": ")[0] for task in day["tasks"]}) == 2
+    ]
+    assert shared
+    assert [one["piece"] for one in found["ready"]] == ["Sideboard", "Blanket chest"]
+
+
+def test_two_pieces_take_no_more_than_one_after_the_other_and_no_less_than_the_longer(
+    capsys: pytest.CaptureFixture[str],
+):
+    both = days_of(capsys, *TWO)["ready"]
+    last = max(one["wrap_day"] for one in both)
+    assert max(one["alone_day"] for one in both) <= last <= sum(one["alone_day"] for one in both)
+
+
+def test_each_step_of_each_piece_is_done_with_the_hours_it_has_alone(capsys: pytest.CaptureFixture[str]):
+    def hours(found: dict[str, Any], piece: str) -> dict[tuple[str, int], float]:
+        sums: dict[tuple[str, int], float] = {}
+        for day in found["days"]:
+            for task in day["tasks"]:
+                if task["group"].startswith(f"{piece}: "):
+                    key = (task["group"], task["step"])
+                    sums[key] = sums.get(key, 0.0) + task["minutes"]
+        return sums
+
+    both = days_of(capsys, *TWO)
+    for name, piece in zip(TWO, ("Sideboard", "Blanket chest"), strict=True):
+        alone = hours(days_of(capsys, name), piece)
+        together = hours(both, piece)
+        assert together.keys() == alone.keys()
+        for key, minutes in alone.items():
+            assert together[key] == pytest.approx(minutes, abs=0.01), key
+
+
+def test_steps_of_a_group_keep_their_order_and_no_evening_overruns_by_much(
+    capsys: pytest.CaptureFixture[str],
+):
+    found = days_of(capsys, *TWO)
+    at: dict[str, int] = {}
+    for day in found["days"]:
+        assert day["minutes"] <= 2 * 60 + 60
+        for task in day["tasks"]:
+            if task["step"]:
+                assert task["step"] >= at.get(task["group"], 0)
+                at[task["group"]] = task["step"]
+
+
+def test_both_faces_of_a_door_are_never_coated_in_one_go(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
+    piece = tmp_path / "cupboard.yaml"
+    piece.write_text(DOOR, encoding="utf-8")
+    found = days_of(capsys, piece)
+    tasks = [task for day in found["days"] for task in day["tasks"] if "side outside" in task["group"]]
+    coats = [task["text"] for task in tasks if "coat of" in task["text"]]
+    first = [text for text in coats if text.endswith(": first faces (goes on)")]
+    turned = [text for text in coats if text.endswith(": turn over, the other faces")]
+    assert len(coats) == 6
+    assert [len(first), len(turned)] == [3, 3]
+    assert coats[0::2] == first
+    assert coats[1::2] == turned
+
+
+def test_what_goes_on_after_an_evening_ends_later(capsys: pytest.CaptureFixture[str]):
+    found = days_of(capsys, *TWO)
+    waits = [(day["day"], wait) for day in found["days"] for wait in day["waits"]]
+    assert waits
+    assert all(wait["until_day"] > day for day, wait in waits)
+
+
+def test_the_page_is_no_wider_than_it_may_be(capsys: pytest.CaptureFixture[str]):
+    main(["days", *map(str, TWO), "--workshop", str(WORKSHOP)])
+    page = capsys.readouterr().out
+    assert max(map(len, page.splitlines())) <= 80
+    assert "than alone" in " ".join(page.split())
+
+
+def test_the_same_file_twice_is_two_pieces(capsys: pytest.CaptureFixture[str]):
+    found = days_of(capsys, TWO[1], TWO[1])
+    assert len(found["ready"]) == 2
+    assert len({one["piece"] for one in found["ready"]}) == 2
+
+
+def test_a_fault_in_one_file_is_said_with_its_file(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
+    piece = tmp_path / "broken.yaml"
+    piece.write_text("refettle: 1\nname: Broken\nform: cabnet\n", encoding="utf-8")
+    assert main(["days", str(TWO[1]), str(piece)]) == 1
+    said = capsys.readouterr()
+    assert "not a known form" in " ".join((said.out + said.err).split())
