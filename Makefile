@@ -10,7 +10,7 @@ PLAN_CASES ?=
 OTHERS := $(filter-out $(LEAD) $(SHOP),$(sort $(wildcard examples/*.yaml)))
 
 .DELETE_ON_ERROR:
-.PHONY: system setup run test check measure lock wheel clean
+.PHONY: system setup run test check explore measure lock wheel clean
 
 system:  ## the one package of the system that is needed where Python comes without venv
 	@if $(PYTHON) -c 'import ensurepip, venv' 2>/dev/null; then \
@@ -52,6 +52,9 @@ check: $(STAMP)  ## style, types, layers, dependencies, dead code, then all test
 	$(BIN)/deptry .
 	$(BIN)/vulture
 	$(BIN)/python -m pytest -n 2
+
+explore: $(STAMP)  ## the tests that draw examples, with new ones: what it finds goes into the test as an example
+	REFETTLE_EXPLORE=1 $(BIN)/python -m pytest -n 2 tests/unit tests/reference
 
 measure: $(STAMP)  ## how fast, how far from known answers; prints, judges nothing
 	$(BIN)/python measure/startup.py

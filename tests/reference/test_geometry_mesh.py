@@ -23,6 +23,10 @@ from refettle.geometry.cells import Cell, PartBody
 from refettle.geometry.measure import area_mm2, centre_mm, exposed_areas, volume_mm3
 
 KINDS: tuple[tuple[str, dict[str, Any]], ...] = (
+    (
+        "table",
+        {"width": 782, "depth": 782, "height": 300, "top": 8, "apron": 15, "apron_thickness": 6},
+    ),
     ("board", {"width": 400, "depth": 20, "height": 800}),
     ("board", {"width": 400, "depth": 800, "height": 20, "kind": "frame-and-panel", "panels": 2}),
     ("board", {"width": 20, "depth": 400, "height": 800, "kind": "slatted", "slat_gap": 25}),
@@ -213,7 +217,9 @@ def joined(solids: Iterable[manifold3d.Manifold]) -> manifold3d.Manifold:
     """
     One solid of many, joined one at a time.
 
-    Joining all at once leaves a wall without thickness in some orders (seen: two apron ends of 300 mm²).
+    Joining all at once leaves a wall without thickness in some orders (seen: two apron ends of 300 mm²), and so, in
+    fewer, does joining one at a time (seen: two apron ends of 90 mm²). A wall without thickness adds area and no
+    volume, so of several orders the one with the least area is the true one.
     """
     whole = manifold3d.Manifold()
     for part in solids:
@@ -224,9 +230,12 @@ def joined(solids: Iterable[manifold3d.Manifold]) -> manifold3d.Manifold:
 
 def check_against_union(bodies: tuple[PartBody, ...]) -> None:
     flat = tuple(faceted(body) for body in bodies)
-    union = joined(joined(solid(cell) for cell in body.cells) for body in flat)
-    assert sum(exposed_areas(flat).values()) * 1e6 == pytest.approx(union.surface_area(), rel=1e-6)
-    assert sum(volume_mm3(body) for body in flat) == pytest.approx(union.volume(), rel=1e-6)
+    parts = [joined(solid(cell) for cell in body.cells) for body in flat]
+    unions = [joined(order) for order in (parts, parts[::-1], sorted(parts, key=lambda part: part.volume()))]
+    for union in unions:
+        assert sum(volume_mm3(body) for body in flat) == pytest.approx(union.volume(), rel=1e-6)
+    least = min(union.surface_area() for union in unions)
+    assert sum(exposed_areas(flat).values()) * 1e6 == pytest.approx(least, rel=1e-6)
 
 
 def check_parts(bodies: tuple[PartBody, ...]) -> None:
