@@ -327,7 +327,7 @@ def test_an_entry_without_meaning_is_not_skipped_in_silence():
         Problem(
             param="slat_gap",
             what="slat_gap has no meaning where door_kind is flat",
-            do="take slat_gap out, or change door_kind to slatted or louvred",
+            do="take slat_gap out, or change door_kind to slatted, louvred or lattice",
         ),
     )
 

@@ -1,5 +1,6 @@
 """Frames, doors and panels on their own, in sizes that one can work out by hand."""
 
+from itertools import pairwise
 from math import asin, hypot
 from typing import Any
 
@@ -7,6 +8,7 @@ import pytest
 
 from geometry_forms import USUAL_SIZES
 from refettle.geometry import Built, Face, Problem, build_form
+from refettle.geometry.forms.strips import serpentine
 
 
 def built(form: str, **params: Any) -> Built:  # noqa: ANN401 – lengths, counts and words alike
@@ -154,3 +156,51 @@ def test_curves_that_leave_no_wood_are_told():
     assert problems("panel", kind="beaded", reed=100)["reed"].what == (
         "flutes or beads go 21.9 mm deep into 12 mm"
     )
+
+
+def test_a_serpentine_front_has_the_area_of_its_three_arcs_and_no_ridge():
+    found = faces("panel", width=900, depth=60, height=200, kind="serpentine", bow=45)
+    # the middle 450 mm swell by 30 mm, a quarter of 225 mm on either side is hollow by 15 mm
+    arcs = arc_mm(450, 30) + 2 * arc_mm(225, 15)
+    assert found["front"].area_m2 == pytest.approx(arcs * 200e-6)
+    facets = serpentine(900.0, 45.0)
+    assert min(y for facet in facets for y in facet.y) == pytest.approx(0.0)
+    assert max(y for facet in facets for y in facet.y) == pytest.approx(45.0)
+    slopes = [(facet.y[1] - facet.y[0]) / (facet.x[1] - facet.x[0]) for facet in facets]
+    assert max(abs(b - a) for a, b in pairwise(slopes)) < 2.0 * max(abs(slope) for slope in slopes) / 10.0
+
+
+def test_tambour_slats_are_half_rounds_side_by_side():
+    tambour = faces("panel", kind="tambour", reed=10)["front"]
+    assert tambour.area_m2 == pytest.approx(35 * arc_mm(10, 2.5) * 600e-6)
+    assert tambour.relief == "moulded"
+
+
+@pytest.mark.parametrize("kind", ["glazed", "caned"])
+def test_glass_and_cane_count_to_no_surface(kind: str):
+    door = built("door", kind=kind, panels=1, stile=60, rail=60)
+    whole = 2 * (0.45 * 0.7 - 0.33 * 0.58) + 2 * (0.45 + 0.7) * 0.02 + 2 * (0.33 + 0.58) * 0.02
+    assert sum(face.area_m2 for face in door.faces) == pytest.approx(whole)
+
+
+def test_a_lattice_has_the_faces_of_its_slats_and_the_walls_of_its_holes():
+    sizes = {"kind": "lattice", "panels": 1, "stile": 60, "rail": 60, "slat_width": 30, "slat_thickness": 8}
+    door = built("door", **sizes, slat_gap=30)
+    # an opening of 330 by 580 mm: 5 upright and 9 level slats leave 6 by 10 holes
+    holes = [(330 - 5 * 30) / 6, (580 - 9 * 30) / 10]
+    faces_m2 = 2 * (0.33 * 0.58 - 60 * holes[0] * holes[1] * 1e-6)
+    # walls that belong to slats, and those of the frame where no slat end stands
+    inner = 60 * 2 * (holes[0] + holes[1]) * 8e-6
+    rest = 2 * (0.33 + 0.58) * (0.02 - 0.008)
+    frame = 2 * (0.45 * 0.7 - 0.33 * 0.58) + 2 * (0.45 + 0.7) * 0.02
+    found = {face.name: face for face in door.faces}
+    assert sum(face.area_m2 for face in found.values()) == pytest.approx(frame + faces_m2 + inner + rest)
+    assert found["front"].relief == "slats open"
+    assert "recess" not in {zone.name for zone in found["front"].zones}
+    narrow = {face.name: face for face in built("door", **sizes, slat_gap=10).faces}
+    assert "recess" in {zone.name for zone in narrow["front"].zones}
+
+
+def test_a_lattice_too_wide_for_its_opening_is_told():
+    said = problems("door", kind="lattice", stile=60, rail=60, slat_width=199, panels=3)["slat_width"]
+    assert said.what == "slats of 199 mm do not fit into an opening of 153 mm"

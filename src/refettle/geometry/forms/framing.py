@@ -6,8 +6,10 @@ from dataclasses import dataclass, replace
 
 from refettle.geometry.parameters import Parameter, Sizes, choice, length
 
-KINDS = ("flat", "frame-and-panel", "slatted", "louvred", "carved")
-FRAMED = ("frame-and-panel", "slatted", "louvred")
+KINDS = ("flat", "frame-and-panel", "slatted", "louvred", "lattice", "glazed", "caned", "carved")
+FRAMED = ("frame-and-panel", "slatted", "louvred", "lattice", "glazed", "caned")
+OPEN = ("glazed", "caned")
+"""Fronts whose filling is no wood: it comes out or is covered, and counts to no surface."""
 TILT = math.radians(45.0)  # of the slats of a louvred front
 
 
@@ -90,7 +92,7 @@ def front_parameters(
         high=60.0,
         only_with=framed,
     )
-    slats = _slat_parameters(kind, thick_mm, tilted="louvred" in kinds) if "slatted" in kinds else ()
+    slats = _slat_parameters(kind, thick_mm, kinds) if "slatted" in kinds else ()
     return (width("stile", "stiles", 0), width("rail", "rails", 1), panel, *slats)
 
 
@@ -121,7 +123,9 @@ def framing(sizes: Sizes) -> Framing:
     )
 
 
-def _slat_parameters(kind: str, thick_mm: Callable[[Sizes], float], *, tilted: bool) -> tuple[Parameter, ...]:
+def _slat_parameters(
+    kind: str, thick_mm: Callable[[Sizes], float], kinds: tuple[str, ...]
+) -> tuple[Parameter, ...]:
     def thickness(sizes: Sizes) -> float:
         share = 0.25 if sizes.choice(kind) == "louvred" else 0.4
         return float(min(10, max(2, round(thick_mm(sizes) * share))))
@@ -152,8 +156,8 @@ def _slat_parameters(kind: str, thick_mm: Callable[[Sizes], float], *, tilted: b
         choice("slat_back", "what is behind the slats", backs, "slats are there to let air through"),
     )
     either = {"slat_thickness", "slat_width", "slat_gap"}
-    kinds = ("slatted", "louvred") if tilted else ("slatted",)
+    slats = tuple(one for one in ("slatted", "louvred", "lattice") if one in kinds)
     return (
-        *(replace(row, only_with=(kind, kinds if row.name in either else ("slatted",))) for row in rows),
+        *(replace(row, only_with=(kind, slats if row.name in either else ("slatted",))) for row in rows),
         replace(behind, why="slats lie on the board", only_with=("slat_back", ("board",))),
     )

@@ -2,8 +2,9 @@
 Doors and panelling: what closes an opening, upright and facing the front.
 
 One description serves doors, chest fronts, high backs and loose boards: plain or carved board,
-frame with panels, frame with slats (open, or with a board behind). Tongues in their grooves are
-left out: members meet edge to edge.
+frame with panels, frame with slats (open, or with a board behind), with a lattice, with glass or cane.
+Tongues in their grooves are left out: members meet edge to edge. Glass and cane count to no surface;
+the frame counts as it is with them out.
 """
 
 import math
@@ -21,14 +22,21 @@ from refettle.geometry.cells import (
     panel_box,
 )
 from refettle.geometry.form import Skeleton
-from refettle.geometry.forms.framing import FRAMED, TILT, Framing
+from refettle.geometry.forms.framing import FRAMED, OPEN, TILT, Framing
+from refettle.geometry.forms.lattice import lattice_cells
 from refettle.geometry.forms.louvres import louvre_cells, louvre_size_mm
 from refettle.geometry.parameters import Problem
 
 QUIRK_MM = 5.0  # border of a panel that a pad or scraper cannot square up to, beside the frame
 FINGER_GAP_MM = 20.0  # a finger pad of 9 mm radius gets at the walls of an open gap from here up
 _LEAST_OPENING_MM = 30.0
-_RELIEF = {"flat": "flat", "carved": "carved", "frame-and-panel": "panel"}
+_RELIEF = {
+    "flat": "flat",
+    "carved": "carved",
+    "frame-and-panel": "panel",
+    "glazed": "panel",
+    "caned": "panel",
+}
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -71,7 +79,7 @@ class Front:
     @property
     def reliefs(self) -> tuple[str, str]:
         """Return the reliefs of outside and inside."""
-        if self.kind == "louvred":
+        if self.kind in {"louvred", "lattice"}:
             return ("slats open", "slats open")
         if self.kind == "slatted":
             return ("slats open", "slats open") if self.framing.behind_mm is None else ("slats", "panel")
@@ -81,10 +89,12 @@ class Front:
     @property
     def filling_mm(self) -> float:
         """Return the thickness [mm] of what stands in the frame."""
-        if self.kind == "frame-and-panel":
+        if self.kind == "frame-and-panel" or self.kind in OPEN:
             return self.framing.panel_mm
         if self.kind == "louvred":
             return louvre_size_mm(self.framing)[0]
+        if self.kind == "lattice":
+            return self.framing.slat_thick_mm
         return self.framing.slat_thick_mm + (
             0.0 if self.framing.behind_mm is None else self.framing.behind_mm + self.framing.panel_mm
         )
@@ -147,8 +157,8 @@ def front_bodies(front: Front) -> tuple[PartBody, ...]:
     for r, row in enumerate(rows):
         for c, column in enumerate(columns):
             place = f"{front.name} {r + 1}.{c + 1}"
-            filling = {"slatted": _slats, "louvred": _louvres}.get(front.kind, _panel)
-            bodies += filling(front, column, row, place)
+            filling = {"slatted": _slats, "louvred": _louvres, "lattice": _lattice}.get(front.kind, _panel)
+            bodies += [] if front.kind in OPEN else filling(front, column, row, place)
     return tuple(bodies)
 
 
@@ -185,14 +195,16 @@ def front_problems(front: Front, word: str) -> tuple[Problem, ...]:
         if left < least
     ]
     if front.filling_mm > thick - 1.0:
-        inside = {"slatted": "slats and what is behind them", "louvred": "tilted slats"}.get(
-            front.kind, "panels"
-        )
+        inside = {
+            "slatted": "slats and what is behind them", "louvred": "tilted slats", "lattice": "slats",
+        }.get(front.kind, "panels")  # fmt: skip
         what = f"{inside} of {front.filling_mm:.6g} mm do not fit into a frame of {thick:.6g} mm"
-        name = {"slatted": "slat_thickness", "louvred": "slat_width"}.get(front.kind, "panel")
+        name = {"slatted": "slat_thickness", "louvred": "slat_width", "lattice": "slat_thickness"}.get(
+            front.kind, "panel"
+        )
         problems.append(Problem(param=name, what=what, do="check the thicknesses"))
-    run = wide if made.upright else tall
-    if front.kind == "slatted" and min(wide, tall) >= least and made.slat_mm > run - 2.0:
+    run = min(wide, tall) if front.kind == "lattice" else wide if made.upright else tall
+    if front.kind in {"slatted", "lattice"} and min(wide, tall) >= least and made.slat_mm > run - 2.0:
         what = f"slats of {made.slat_mm:.6g} mm do not fit into an opening of {run:.3g} mm"
         problems.append(Problem(param="slat_width", what=what, do="give narrower slats"))
     if front.kind == "louvred" and tall >= least and louvre_size_mm(made)[1] > tall - 2.0:
@@ -227,7 +239,7 @@ def slats_in(run: Span, slat_mm: float, gap_mm: float) -> tuple[Span, ...]:
 
 
 def _panels_across(front: Front) -> int:
-    return front.columns if front.kind == "frame-and-panel" else 1
+    return front.columns if front.kind == "frame-and-panel" or front.kind in OPEN else 1
 
 
 def _openings(span: Span, member_mm: float, number: int) -> tuple[Span, ...]:
@@ -251,7 +263,7 @@ def _filling(front: Front) -> tuple[float, float, float]:
         return start, end, (start + end) / 2.0
     solid = (
         front.framing.slat_thick_mm
-        if front.kind == "slatted" and front.framing.behind_mm is None
+        if front.kind == "lattice" or (front.kind == "slatted" and front.framing.behind_mm is None)
         else front.framing.panel_mm
     )
     return start, end, end - solid / 2.0
@@ -261,6 +273,8 @@ def _wall_zone(front: Front) -> str:
     """Return the zone of the walls of an opening, slats' sides among them."""
     if front.kind == "louvred":
         return _louvre_zone(front)
+    if front.kind == "lattice":
+        return "edge" if front.framing.gap_mm >= FINGER_GAP_MM else "recess"
     if front.kind != "slatted":
         return "edge"
     across, z = front.x, front.z
@@ -340,6 +354,15 @@ def _slats(front: Front, x: Span, z: Span, place: str) -> list[PartBody]:
     if front.framing.behind_mm is not None:
         bodies.append(PartBody(name=f"{place} board", cells=(_backing(front, x, z, end),)))
     return bodies
+
+
+def _lattice(front: Front, x: Span, z: Span, place: str) -> list[PartBody]:
+    start, _, _ = _filling(front)
+    made, wall = front.framing, Skin(front.outside, _wall_zone(front))
+    y = (start, start + made.slat_thick_mm)
+    rows = (slats_in(x, made.slat_mm, made.gap_mm), slats_in(z, made.slat_mm, made.gap_mm))
+    members = lattice_cells(x, y, z, rows, wall, {"front": front.outside, "back": front.inside})
+    return [PartBody(name=f"{place} {name}", cells=cells) for name, cells in members]
 
 
 def _backing(front: Front, x: Span, z: Span, end: float) -> Cell:

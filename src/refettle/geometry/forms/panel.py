@@ -1,12 +1,13 @@
-"""Panel on its own: plain, fielded, fluted, beaded or bowed."""
+"""Panel on its own: plain, fielded, fluted, beaded, of tambour slats, bowed or serpentine."""
 
 from refettle.geometry.cells import Cell, CellFace, PartBody, Side, box, box_corners
 from refettle.geometry.form import Built, Form, Skeleton, measured
-from refettle.geometry.forms.strips import beaded, bowed, fluted, relief_depth_mm, strip_cells
+from refettle.geometry.forms.strips import beaded, bowed, fluted, relief_depth_mm, serpentine, strip_cells
 from refettle.geometry.parameters import Parameter, Problem, Sizes, choice, size_parameters
 
-_KINDS = ("flat", "fielded", "fluted", "beaded", "bowed")
-_RELIEF = {"fielded": "panel", "fluted": "moulded", "beaded": "moulded"}
+_KINDS = ("flat", "fielded", "fluted", "beaded", "tambour", "bowed", "serpentine")
+_SWELLS = {"bowed": bowed, "serpentine": serpentine}
+_RELIEF = {"fielded": "panel", "fluted": "moulded", "beaded": "moulded", "tambour": "moulded"}
 _LEAST_FIELD_MM = 10.0
 _LEAST_BEHIND_MM = 1.0
 
@@ -36,12 +37,12 @@ PARAMETERS = (
     Parameter(
         name="reed",
         kind="length",
-        meaning="width of a flute or bead, evened out so that whole ones fit",
+        meaning="width of a flute, bead or tambour slat, evened out so that whole ones fit",
         usual=lambda sizes: max(6.0, min(20.0, 2.0 * sizes.mm("depth"))),
         why="twice the thickness, 6 to 20 mm",
         low=6.0,
         high=150.0,
-        only_with=("kind", ("fluted", "beaded")),
+        only_with=("kind", ("fluted", "beaded", "tambour")),
     ),
     Parameter(
         name="bow",
@@ -51,7 +52,7 @@ PARAMETERS = (
         why="half the depth over all",
         low=1.0,
         high=200.0,
-        only_with=("kind", ("bowed",)),
+        only_with=("kind", tuple(_SWELLS)),
     ),
 )
 
@@ -120,7 +121,7 @@ def _curve_problems(sizes: Sizes, kind: str) -> tuple[Problem, ...]:
     depth, width = sizes.mm("depth"), sizes.mm("width")
     if kind == "flat":
         return ()
-    if kind == "bowed":
+    if kind in _SWELLS:
         bow = sizes.mm("bow")
         if bow <= min(depth - _LEAST_BEHIND_MM, width / 2.0):
             return ()
@@ -140,9 +141,9 @@ def _cells(sizes: Sizes, kind: str) -> tuple[Cell, ...]:
     if kind == "fielded":
         return (_fielded(sizes),)
     skins: dict[Side, str] = {"front": "front", "back": "back", "left": "edges"}
-    if kind == "bowed":
+    if kind in _SWELLS:
         bow = sizes.mm("bow")
-        return strip_cells(bowed(width, bow), depth - bow, z, skins, parallel=True)
+        return strip_cells(_SWELLS[kind](width, bow), depth - bow, z, skins, parallel=True)
     facets = (fluted if kind == "fluted" else beaded)(width, sizes.mm("reed"))
     return strip_cells(facets, depth, z, skins, parallel=False)
 
@@ -173,8 +174,16 @@ def _fielded(sizes: Sizes) -> Cell:
 FORM = Form(
     id="panel",
     name="panel",
-    aliases=("fielded panel", "raised panel", "bow front", "beaded panel", "fluted panel"),
-    meaning="A panel or front on its own, upright: plain, fielded, fluted, beaded or bowed.",
+    aliases=(
+        "fielded panel",
+        "raised panel",
+        "bow front",
+        "serpentine front",
+        "beaded panel",
+        "fluted panel",
+    ),
+    meaning="A panel or front on its own, upright: plain, fielded, fluted, beaded, of tambour slats, bowed or "
+    "serpentine.",
     parameters=PARAMETERS,
     problems=problems,
     build=build,

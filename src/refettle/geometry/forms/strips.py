@@ -1,5 +1,5 @@
 """
-Upright boards with a curved front: fluted, beaded or bowed.
+Upright boards with a curved front: fluted, beaded, bowed or serpentine.
 
 The board is cut into upright strips along the facets of its curve. The area of a curved face is that
 of the arc; volume and centre are those of the facets.
@@ -167,6 +167,30 @@ def bowed(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
         From the left; the middle lies in the plane y = 0.
     """
     return arc_facets((0.0, width_mm), bow_mm, bow_mm, _BOW_FACETS, ("flat", "flat"))
+
+
+def serpentine(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
+    """
+    Return the front of a board that swells in the middle and is hollow on both sides.
+
+    Parameters
+    ----------
+    width_mm, bow_mm
+        Width of the board, how far its middle stands out before the deepest place [mm].
+
+    Returns
+    -------
+    tuple of Facet
+        From the left: arcs over a quarter, a half and a quarter of the width that turn by the same angle, so that
+        they meet without a ridge. The middle lies in the plane y = 0.
+    """
+    swell = 2.0 / 3.0 * bow_mm
+    quarter, plain = width_mm / 4.0, ("flat", "flat")
+    return (
+        *arc_facets((0.0, quarter), swell, -swell / 2.0, _BOW_FACETS // 2, plain),
+        *arc_facets((quarter, 3.0 * quarter), swell, swell, _BOW_FACETS, plain),
+        *arc_facets((3.0 * quarter, width_mm), swell, -swell / 2.0, _BOW_FACETS // 2, plain),
+    )
 
 
 def relief_depth_mm(width_mm: float, reed_mm: float, kind: str) -> float:
