@@ -132,3 +132,63 @@ def test_a_fault_in_one_file_is_said_with_its_file(tmp_path: Path, capsys: pytes
     assert main(["days", str(TWO[1]), str(piece)]) == 1
     said = capsys.readouterr()
     assert "not a known form" in " ".join((said.out + said.err).split())
+
+
+WORMY = """\
+piece: Panelled door
+form: door
+width: 76 cm
+depth: 4 cm
+height: 198 cm
+wood: pine
+era: 1900-1909
+old finish: unknown paint
+old coats: 5
+look: natural matt
+wrong:
+  whole: [old woodworm]
+"""
+LOOSE = """\
+piece: Plain chair
+form: chair
+width: 46 cm
+depth: 44 cm
+height: 98 cm
+wood: beech
+old finish: shellac
+look: waxed
+wrong:
+  whole: {loose joints: 4}
+"""
+
+
+def test_a_lead_test_waits_for_nothing_and_a_sick_piece_holds_up_no_other(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+):
+    wormy, loose = tmp_path / "wormy.yaml", tmp_path / "loose.yaml"
+    wormy.write_text(WORMY, encoding="utf-8")
+    loose.write_text(LOOSE, encoding="utf-8")
+    found = days_of(capsys, wormy, loose)
+    first = found["days"][0]
+    assert first["day"] == 1
+    assert "test for lead" in first["tasks"][0]["text"]
+    chair = next(one for one in found["ready"] if one["piece"] == "Plain chair")
+    alone = days_of(capsys, loose)["ready"][0]
+    assert chair["last_day"] <= alone["last_day"] + 7
+    washed = [
+        day["day"]
+        for day in found["days"]
+        for task in day["tasks"]
+        if task["group"].startswith("Panelled door") and task["step"] == 1
+    ]
+    treated = [day["day"] for day in found["days"] for task in day["tasks"] if "woodworm" in task["group"]]
+    assert min(washed) > max(treated)
+
+
+def test_nothing_is_done_to_what_is_in_clamps(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
+    loose = tmp_path / "loose.yaml"
+    loose.write_text(LOOSE, encoding="utf-8")
+    order = [task for day in days_of(capsys, loose)["days"] for task in day["tasks"]]
+    glued = next(n for n, task in enumerate(order) if task["text"].startswith("Glue"))
+    loaded = next(n for n, task in enumerate(order) if task["text"].startswith("Load"))
+    assert loaded == glued + 1

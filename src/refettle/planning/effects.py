@@ -11,6 +11,8 @@ from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.physics.drying import progress_rate
 
+_LEAD_LEFT = 0.5
+"""Chance that dust of stripped wood holds lead, as a share of that of the paint that was on it [1]; judgement."""
 _ZONE = {"flat": 1.0, "edge": 0.95, "recess": 0.8}
 _FILM_FACTOR = {"thin": 0.6, "normal": 1.0, "heavy": 1.6}
 _CUT_UM = ((60, 300), (80, 200), (100, 150), (120, 100), (150, 50), (180, 25), (220, 13), (320, 6))
@@ -292,10 +294,11 @@ def _after_strip(
 
 
 def _film_gone(know: Knowledge, ground: Ground, state: State) -> State:
-    """Return the state once the last film is off: flaws of the film are gone, old colour may stay."""
+    """Return the state once the last film is off: flaws of the film are gone; old colour and lead may stay in pores."""
     damage = frozenset(d for d in state.damage if not know.damage(d).needs_film)
     state = changed(state, damage=damage, stack=(), grit=0)
-    return bare_colour(know, ground, state.with_cause("lead", 0))
+    left = state.with_cause("lead", round(100.0 * _LEAD_LEFT * state.strength("lead")))
+    return bare_colour(know, ground, left)
 
 
 OLD_COLOURS = ("red-stain", "old-dye", "bitumen-stain")

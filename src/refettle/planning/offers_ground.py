@@ -1,7 +1,7 @@
 """What may be done to the ground: cleaning, removing, mending, smoothing, as short runs of steps."""
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import ceil
 
 from refettle.domain.air import Air
@@ -19,6 +19,10 @@ _CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "
 _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
 _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
+_ACTS_H = 0.25
+"""Time that bleach water is left on mildew, and rinse water to run off [h]; common practice."""
+_DAMP_WOOD_H = 3.0
+"""Wait until wood that was sanded wet is dry again [h]; judgement."""
 _HEAT_WEAK = 0.2
 _SHORTEST_H = 0.1
 _SAFE_UM, _SAFE_VENEER_UM = 250, 600
@@ -135,7 +139,9 @@ class GroundMenu:
             yield (self.wash(agent),)
         if "mould" in soil and scored:
             dry = Step(verb="air", what="in sun and wind", wait_after_h=168.0)
-            yield (self.wash("bleach-water"), self.wash("water-rinse", "rinse"), self.wash(scored[0][1]), dry)
+            kill = replace(self.wash("bleach-water"), wait_after_h=_ACTS_H)
+            rinse = replace(self.wash("water-rinse", "rinse"), wait_after_h=_ACTS_H)
+            yield (kill, rinse, self.wash(scored[0][1]), dry)
         left = {n for n in soil if not scored or n not in self.know.cleaner(scored[0][1]).removes}
         first = self.know.cleaner(scored[0][1]).solvent if scored else ""
         for _, agent in scored[1:]:
@@ -353,9 +359,12 @@ class GroundMenu:
         tool = self.sander()
         thin = any(s.wood_um < 500 for s in states)
         how = frozenset({"clean dust"}) if thin else frozenset({"sequence", "clean dust"})
-        fine = 220 if thin else 180
-        yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how),)
+        fine, dry = (220 if thin else 180), 0.0
+        if self.lead(states):  # in the pores of stripped wood too
+            how, dry, tool = how | {"wet"}, _DAMP_WOOD_H, "hand-block"
+        by = "hand-block" if thin else tool
+        yield (Step(verb="sand", grit=fine, method=by, how=how, wait_after_h=dry),)
         if self.look.base in {"stained", "opaque"} and not thin:
-            yield (Step(verb="sand", grit=150, method=tool, how=how),)
-        if self.look.base != "opaque":
-            yield (Step(verb="sand", grit=fine, method="hand-block" if thin else tool, how=how | {"raise"}),)
+            yield (Step(verb="sand", grit=150, method=tool, how=how, wait_after_h=dry),)
+        if self.look.base != "opaque" and not dry:
+            yield (Step(verb="sand", grit=fine, method=by, how=how | {"raise"}),)

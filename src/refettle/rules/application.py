@@ -42,7 +42,8 @@ def laps_show(sit: Situation) -> Cause | None:
     new = sit.new
     if new is None or sit.step.method not in {"brush", "roller", "wipe", "pad"}:
         return None
-    if new.wiped_off and {"fill_pores", "lime"} & set(new.role):  # what lies on the face is wiped off again
+    off_again = new.wiped_off and {"fill_pores", "lime"} & set(new.role)  # what lies on the face is wiped off
+    if off_again or new.family == "wax":  # wax is buffed out
         return None
     fast = ramp(new.touch_h, 1.2, 0.15)
     hot = 0.35 * ramp(sit.air.temp_c, 25, 34) + (0.2 if sit.air.sun else 0.0)

@@ -5,7 +5,8 @@ from dataclasses import dataclass, replace
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePlan
 from refettle.knowledge.knowledge import Knowledge
-from refettle.services.days import WHOLE, around, lay_days
+from refettle.services.around import WHOLE, Around, around
+from refettle.services.days import lay_days
 
 _EVENING_H = 18.0
 
@@ -89,12 +90,9 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
     """
     groups: list[GroupPlan] = []
     jobs: list[MendJob] = []
-    first: list[DayTask] = []
-    last: list[DayTask] = []
+    works: list[Around] = []
     for number, (name, plan) in enumerate(plans, start=1):
-        before, after = around(know, plan.groups)
-        first.extend(_of(name, task) for task in before)
-        last.extend(_of(name, task) for task in after)
+        works.append(_of(name, around(know, plan.groups)))
         groups.extend(
             replace(g, name=f"{name}: {g.name}", members=_marked(g.members, number)) for g in plan.groups
         )
@@ -102,7 +100,13 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
             replace(job, name=f"{name}: {job.name}", surfaces=_marked(job.surfaces, number))
             for job in plan.mending
         )
-    days, _, _ = lay_days(know, workshop, tuple(groups), tuple(first), tuple(last), tuple(jobs))
+    work = Around(
+        tests=tuple(task for one in works for task in one.tests),
+        before=tuple(task for one in works for task in one.before),
+        after=tuple(task for one in works for task in one.after),
+    )
+    names = tuple(name for name, _ in plans)
+    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names)
     return Calendar(
         days=days,
         waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),
@@ -110,9 +114,13 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
     )
 
 
-def _of(name: str, task: DayTask) -> DayTask:
-    """Return a task on the whole piece with the piece's name."""
-    return replace(task, group=f"{name}: {WHOLE}")
+def _of(name: str, work: Around) -> Around:
+    """Return work on the whole piece with the piece's name."""
+
+    def named(tasks: tuple[DayTask, ...]) -> tuple[DayTask, ...]:
+        return tuple(replace(task, group=f"{name}: {WHOLE}") for task in tasks)
+
+    return Around(tests=named(work.tests), before=named(work.before), after=named(work.after))
 
 
 def _marked(members: tuple[str, ...], number: int) -> tuple[str, ...]:

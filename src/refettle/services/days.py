@@ -5,12 +5,11 @@ from math import inf
 
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob
-from refettle.domain.plan import Range
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.cost import PLACE_HOURS
 from refettle.planning.effects import drying_rate
 from refettle.planning.search import setup_hours
+from refettle.services.around import Around
 from refettle.services.step_words import step_words
 from refettle.services.turning import opposite, turned_share
 
@@ -43,7 +42,8 @@ class _Queue:
     """
     Tasks of one group or job.
 
-    The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch [h].
+    The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch [h];
+    the piece, where there are several.
     """
 
     name: str
@@ -54,6 +54,7 @@ class _Queue:
     stage: str = ""
     surfaces: frozenset[str] = frozenset()
     tacky_h: float = 0.0
+    piece: str = ""
 
     @property
     def done(self) -> bool:
@@ -88,9 +89,9 @@ def lay_days(
     know: Knowledge,
     workshop: Workshop,
     plans: tuple[GroupPlan, ...],
-    before: tuple[DayTask, ...] = (),
-    after: tuple[DayTask, ...] = (),
+    work: Around | None = None,
     mending: tuple[MendJob, ...] = (),
+    pieces: tuple[str, ...] = (),
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -103,12 +104,15 @@ def lay_days(
         Free evenings and hours.
     plans
         Plans of the groups, in working order.
-    before, after
-        Work on the whole piece (number 0): before anything else on the first evening, and on the day
-        it is safe to wrap.
+    work
+        Work on the whole piece (number 0): tests before anything else on the first evening, the rest before the
+        first step and on the day it is safe to wrap.
     mending
-        Jobs: nothing begins before those that come first are over; no coat goes on a surface before its jobs
-        are, waits in clamps included; what comes after the coats is done with `after`.
+        Jobs: but for tests, nothing of a piece begins before those that come first are over; no coat goes on a
+        surface before its jobs are, and nothing is done to it while they wait in clamps; what comes after the coats
+        is done with the refitting.
+    pieces
+        Names of several pieces, if groups, jobs and work begin with one: ``name: group``.
 
     Returns
     -------
@@ -118,12 +122,16 @@ def lay_days(
         part that is turned over are not wet at once: the other face waits until the first is dry to touch.
         A wait that ends the same evening is sat out; waits need no evening of their own.
     """
+    work = work or Around()
     queues = [*(_job_queue(job) for job in mending if job.stage != "after coats")]
     queues.extend(_queue(know, workshop, p) for p in plans if p.route is not None)
-    after = (*_last_jobs(mending), *after)
-    if any(q.stage == "first" for q in queues) and before:
-        queues.insert(0, _around_queue(before))
-        before = ()
+    for queue in queues:
+        queue.piece = next((name for name in pieces if queue.name.startswith(f"{name}: ")), "")
+    after = (*_last_jobs(mending), *work.after)
+    before: tuple[DayTask, ...] = (*work.tests, *work.before)
+    if any(q.stage == "first" for q in queues) and work.before:
+        queues = [*_around_queues(work.before, pieces), *queues]
+        before = work.tests
     week = session_days(workshop.evenings_per_week)
     days: list[Day] = []
     day = 0
@@ -145,45 +153,6 @@ def lay_days(
         last = max(int(wrap // 24) + 1, days[-1].day + 1)
         days.append(Day(day=last, tasks=after, minutes=sum(task.minutes for task in after)))
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
-
-
-WHOLE = "whole piece"
-
-
-def around(know: Knowledge, plans: tuple[GroupPlan, ...]) -> tuple[tuple[DayTask, ...], tuple[DayTask, ...]]:
-    """
-    Return the work on the whole piece before the first step and after the last.
-
-    Notes
-    -----
-    Tests that safety asks for come first of all; hardware comes off where there are doors, drawers, a lid
-    or leaves, and goes back when the films can be handled.
-    """
-    worked = [p for p in plans if p.route is not None and p.route.steps]
-    names = " ".join(name for plan in plans for name in plan.members)
-    moving = any(word in names for word in ("door", "drawer", "lid", "leaf", "gate"))
-    before = [
-        _whole(step_words(know, Step(verb="test", what=advice.test)), know.test(advice.test).minutes)
-        for advice in {a.test: a for p in worked for a in p.tests if a.needed}.values()
-    ]
-    if not worked or not moving:
-        return tuple(before), ()
-    off, on = Step(verb="take_off"), Step(verb="refit")
-    return (
-        (*before, _whole(step_words(know, off), 60.0 * PLACE_HOURS["take_off"])),
-        (_whole(step_words(know, on), 60.0 * PLACE_HOURS["refit"]),),
-    )
-
-
-def around_minutes(before: tuple[DayTask, ...], after: tuple[DayTask, ...]) -> Range:
-    """Return the hands-on time of work on the whole piece [min]; spread as that of set-up."""
-    likely = sum(task.minutes for task in (*before, *after))
-    return Range(low=0.7 * likely, likely=likely, high=1.5 * likely)
-
-
-def _whole(text: str, minutes: float) -> DayTask:
-    """Return a task on the whole piece."""
-    return DayTask(group=WHOLE, number=0, text=text, minutes=minutes, wait_h=0.0)
 
 
 def _queue(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> _Queue:
@@ -217,13 +186,14 @@ def _queue(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> _Queue:
     )
 
 
-def _around_queue(before: tuple[DayTask, ...]) -> _Queue:
-    """Return the work before all else as a queue, where something comes before even that."""
-    tasks = tuple(
-        _Task(step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text)
-        for task in before
-    )
-    return _Queue(WHOLE, tasks, 0.0, left=tasks[0].minutes, stage="around")
+def _around_queues(before: tuple[DayTask, ...], pieces: tuple[str, ...]) -> list[_Queue]:
+    """Return the work before the first step as queues, where something comes before even that."""
+    queues = []
+    for task in before:
+        one = _Task(step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text)
+        piece = next((name for name in pieces if task.group.startswith(f"{name}: ")), "")
+        queues.append(_Queue(task.group, (one,), 0.0, left=task.minutes, stage="around", piece=piece))
+    return queues
 
 
 def _tacky_h(know: Knowledge, workshop: Workshop, step: Step) -> float:
@@ -306,9 +276,13 @@ def _fill(know: Knowledge, queues: list[_Queue], evening: _Evening) -> None:
 
 def _ready_h(queue: _Queue, queues: list[_Queue]) -> float:
     """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
-    gates = [q.over_h for q in queues if q.stage == "first" and queue.stage != "first"]
-    gates += [q.over_h for q in queues if q.stage == "around" and not queue.stage]
+    own = [q for q in queues if q.piece == queue.piece]
+    gates = [q.over_h for q in own if q.stage == "first" and queue.stage != "first"]
+    gates += [q.over_h for q in own if q.stage == "around" and not queue.stage]
     task = queue.tasks[queue.next]
+    gates += [
+        q.free_h for q in queues if q.stage == "before colour" and q.next and q.surfaces & queue.surfaces
+    ]
     if task.dusty:
         gates += [q.tacky_h for q in queues]
     if task.step.is_coat:

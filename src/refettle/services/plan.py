@@ -16,10 +16,11 @@ from refettle.planning.reasons import end_state, make_route, odds
 from refettle.planning.search import Found
 from refettle.planning.start import answer_chance
 from refettle.services.agree import answers
+from refettle.services.around import around, around_minutes
 from refettle.services.buying import ZERO, to_buy
 from refettle.services.cases import ASIDE, Case, relooked_case
 from refettle.services.cautions import LEAD_TOLD, cautions_of
-from refettle.services.days import around, around_minutes, lay_days
+from refettle.services.days import lay_days
 from refettle.services.gear import gear_of
 from refettle.services.grouping import group_surfaces
 from refettle.services.lines import first_screen
@@ -234,13 +235,13 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
     settled = settle(know, piece, workshop, groups)
     agreed = settled.tries
     plans = tuple(group_plan(know, piece, case, found, brief=brief) for case, found in agreed)
-    before, after = around(know, plans)
+    work = around(know, plans)
     mending = jobs_of(know, piece, workshop)
-    days, wrap_day, cured_day = lay_days(know, workshop, plans, before, after, mending)
+    days, wrap_day, cured_day = lay_days(know, workshop, plans, work, mending)
     buy = (*to_buy(know, workshop, plans), *bought_for(mending))
     money = sum((b.money for b in buy), start=ZERO)
     minutes = sum((p.route.minutes for p in plans if p.route is not None), start=setup_of(know, plans))
-    minutes += around_minutes(before, after) + minutes_of(mending)
+    minutes += around_minutes(work) + minutes_of(mending)
     lead = {case.group.name: lead_of(case) for case, _ in agreed}
     cautions = cautions_of(know, piece, workshop, plans, groups, lead)
     whole = PiecePlan(

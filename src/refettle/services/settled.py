@@ -10,8 +10,9 @@ from refettle.planning.cost import BALANCED, Aim
 from refettle.planning.engine import Memory
 from refettle.planning.reasons import make_route
 from refettle.planning.search import Found
+from refettle.services.around import around
 from refettle.services.cases import Case, first_try, share_of
-from refettle.services.days import around, lay_days
+from refettle.services.days import lay_days
 from refettle.services.grouping import Group
 from refettle.services.mending import jobs_of
 from refettle.services.pools import Option, Pool, below_steps, pools_of, problem_of
@@ -134,7 +135,7 @@ def days_asked(deadline_h: float) -> float:
 def _ready_day(know: Knowledge, workshop: Workshop, agreed: Tried, mending: tuple[MendJob, ...]) -> int:
     """Return the day on which the last group is safe to wrap."""
     plans = tuple(_bare_plan(case, found) for case, found in agreed)
-    _, ready, _ = lay_days(know, workshop, plans, *around(know, plans), mending)
+    _, ready, _ = lay_days(know, workshop, plans, around(know, plans), mending)
     return ready
 
 
