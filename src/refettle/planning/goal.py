@@ -4,10 +4,14 @@ from refettle.domain.ground import Ground
 from refettle.domain.piece import Look
 from refettle.domain.state import State
 from refettle.knowledge.knowledge import Knowledge
+from refettle.rules.situation import shared_film_barrier
+from refettle.rules.use import OLD_FILM_HOLDS, SMELLS
 
 _FLAW_MONEY = 60.0
 OPEN_PORES = 0.3
 """Openness of pores [1] from which they hold liming white; judgement."""
+_SMELL_LEFT = 0.15
+"""Strength of a smell [1] that is taken for none; judgement."""
 _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 
@@ -45,7 +49,7 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
     if look.kind == "keep":
         return not any(know.film(f.cls).opaque for f in new)
     if look.kind == "odour-free":
-        return True
+        return _smell_held(know, state)
     if look.base == "opaque":
         return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
     if not know.wood(ground.wood).shows_wood:
@@ -55,6 +59,12 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
     if look.kind == "bare":
         return not films
     return _clear_reached(know, ground, look, state)
+
+
+def _smell_held(know: Knowledge, state: State) -> bool:
+    """Return whether what smells in the wood is out of it or behind films that hold most of it back."""
+    through = shared_film_barrier(know, state, "blocks_smoke", OLD_FILM_HOLDS)
+    return all(state.strength(cause) * through <= _SMELL_LEFT for cause in SMELLS)
 
 
 def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:

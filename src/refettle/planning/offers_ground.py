@@ -344,6 +344,9 @@ class GroundMenu:
         if self.surface.look is not None and self.look.kind == "bare" and all(s.bare for s in states):
             yield ()
         if all(s.bare for s in states):
+            if self.look.kind == "odour-free":  # sealed, not shown off
+                yield ()
+                yield (Step(verb="scuff", grit=180, method="hand-block", how=frozenset({"clean dust"})),)
             yield from self._bare_sanding(states)
             return
         if 2 * sum(s.bare for s in states) >= len(states):

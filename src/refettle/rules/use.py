@@ -3,6 +3,10 @@
 from refettle.rules.card import Card, Cause, film_has_ring, film_is_marked, nothing_changes
 from refettle.rules.situation import Situation, cure_share, film_key, ramp, shared_film_barrier
 
+SMELLS = ("smoke", "rodent", "musty")
+"""What smells out of the wood."""
+OLD_FILM_HOLDS = 0.25
+"""Share of a smell that an intact old clear film holds back [1]; judgement."""
 _WET_USE = {"display": 0.03, "everyday": 0.15, "table": 0.6, "kitchen": 0.7, "wet": 0.9, "child": 0.45,
             "storage": 0.05, "drawer": 0.03, "food": 0.8, "outdoors": 0.9}  # fmt: skip
 
@@ -63,9 +67,9 @@ def smell_stays(sit: Situation) -> Cause | None:
     worst, name, prop = 0.0, "", "blocks_smoke"
     reads = []
     for cause, percent in sit.before.in_wood:
-        if cause not in {"smoke", "rodent", "musty"}:
+        if cause not in SMELLS:
             continue
-        through = shared_film_barrier(sit.know, sit.before, prop, 0.25)
+        through = shared_film_barrier(sit.know, sit.before, prop, OLD_FILM_HOLDS)
         chance = 0.9 * percent / 100.0 * through
         reads.append((f"latent:{cause}", "blocked_by"))
         if chance > worst:
