@@ -283,7 +283,9 @@ def _pays(workshop: Workshop, plan: PiecePlan) -> str:
         return ""
     paid = f", {worth.paid:.0f} paid" if worth.paid is not None else ""
     brings = worth.per_hour.likely
-    verdict = "Pays" if brings >= workshop.hour_worth else ("Pays little" if round(brings) >= 0 else "Loses money")
+    verdict = (
+        "Pays" if brings >= workshop.hour_worth else ("Pays little" if round(brings) >= 0 else "Loses money")
+    )
     return (
         f"{verdict}: sells at {worth.sells_low:.0f}–{worth.sells_high:.0f} {plan.currency}{paid}: likely "
         f"{round(worth.per_hour.low)} to {round(worth.per_hour.high)} an hour, {round(brings)} at best guess."
