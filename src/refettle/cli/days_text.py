@@ -1,6 +1,6 @@
 """The evenings of several pieces, as a page and as JSON; ``days.schema.json`` describes every name."""
 
-from refettle.cli.json_parts import SCHEMA_VERSION, finding_json, rounded, written
+from refettle.cli.json_parts import SCHEMA_VERSION, day_json, finding_json, written
 from refettle.cli.page import Page
 from refettle.cli.words import minutes_words
 from refettle.domain.finding import Finding
@@ -101,18 +101,7 @@ def days_json(calendar: Calendar, workshop: Workshop, know: Knowledge, findings:
             ],
             "days": [
                 {
-                    "day": day.day,
-                    "minutes": rounded(day.minutes),
-                    "tasks": [
-                        {
-                            "group": task.group,
-                            "step": task.number,
-                            "text": task.text,
-                            "minutes": rounded(task.minutes),
-                            "wait_h": rounded(task.wait_h),
-                        }
-                        for task in day.tasks
-                    ],
+                    **day_json(day),
                     "waits": [{"group": wait.group, "until_day": wait.until_day} for wait in waits],
                 }
                 for day, waits in zip(calendar.days, calendar.waits, strict=True)

@@ -6,6 +6,7 @@ from typing import Any, Final
 
 from refettle.cli.words import chance_words
 from refettle.domain.finding import Finding
+from refettle.domain.piece_plan import Day
 from refettle.domain.plan import Range, Risk
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
@@ -75,4 +76,22 @@ def finding_json(finding: Finding) -> Document:
         "what": finding.what,
         "do": finding.do,
         "because": list(finding.because),
+    }
+
+
+def day_json(day: Day) -> Document:
+    """Return one evening."""
+    return {
+        "day": day.day,
+        "minutes": rounded(day.minutes),
+        "tasks": [
+            {
+                "group": task.group,
+                "step": task.number,
+                "text": task.text,
+                "minutes": rounded(task.minutes),
+                "wait_h": rounded(task.wait_h),
+            }
+            for task in day.tasks
+        ],
     }

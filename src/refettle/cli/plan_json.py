@@ -5,6 +5,7 @@ from typing import Any
 from refettle.cli.json_parts import (
     SCHEMA_VERSION,
     Document,
+    day_json,
     finding_json,
     range_json,
     risk_json,
@@ -12,7 +13,7 @@ from refettle.cli.json_parts import (
     step_json,
     written,
 )
-from refettle.domain.piece_plan import Choice, Day, GroupPlan, MendJob, PiecePlan, Purchase, Worth
+from refettle.domain.piece_plan import Choice, GroupPlan, MendJob, PiecePlan, Purchase, Worth
 from refettle.domain.plan import Impossible, Range, Route, StepCost, TestAdvice
 from refettle.knowledge.knowledge import Knowledge
 
@@ -53,7 +54,7 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "money": range_json(plan.money),
         "minutes": range_json(plan.minutes),
         "mending": [_job(job) for job in plan.mending],
-        "days": [_day(day) for day in plan.days],
+        "days": [day_json(day) for day in plan.days],
         "choice": None if plan.choice is None else _choice(plan.choice),
         "wrap_day": plan.wrap_day,
         "cured_day": plan.cured_day,
@@ -201,24 +202,6 @@ def _choice(choice: Choice) -> Document:
         "splits": choice.splits,
         "proved": choice.proved,
         "hurried": choice.hurried,
-    }
-
-
-def _day(day: Day) -> Document:
-    """Return one evening."""
-    return {
-        "day": day.day,
-        "minutes": rounded(day.minutes),
-        "tasks": [
-            {
-                "group": task.group,
-                "step": task.number,
-                "text": task.text,
-                "minutes": rounded(task.minutes),
-                "wait_h": rounded(task.wait_h),
-            }
-            for task in day.tasks
-        ],
     }
 
 
