@@ -126,3 +126,19 @@ def test_loose_foil_is_pulled_off_before_any_coat() -> None:
     assert off < next(i for i, s in enumerate(done) if s.is_coat)
     first = next(s for s in done[off:] if s.is_coat)
     assert facts().film(first.what).water_share < 0.2, "raw fibreboard swells under water"
+
+
+def test_a_face_out_of_sight_without_a_wood_face_is_left_as_it_is() -> None:
+    text = (
+        "piece: low table\nform: coffee table\nwidth: 110 cm\ndepth: 60 cm\nheight: 42 cm\nwood: foil\n"
+        "build: laminate on particleboard\nera: 2005\nold finish: foil\nlook: opaque dark blue matt\n"
+    )
+    piece, findings = read_piece(text, "table.yaml", facts())
+    assert piece is not None, findings
+    hidden = [
+        group
+        for group in plan_piece(piece, Workshop(), facts(), brief=True).groups
+        if group.look.kind == "bare"
+    ]
+    assert hidden
+    assert all(group.impossible is None for group in hidden)

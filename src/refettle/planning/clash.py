@@ -51,7 +51,7 @@ def explain_clash(bench: Bench, menu: Menu) -> Impossible:
     if menu.look.kind == "limed" and facts.open_pores < OPEN_PORES and facts.shows_wood:
         clash.append(f"{facts.name} has no open pores to hold the white")
         because = bench.know.because(f"wood:{facts.id}", "open_pores")
-    elif not facts.shows_wood and menu.look.base not in {"opaque", "keep", "odour-free"}:
+    elif not facts.shows_wood and menu.look.base not in {"opaque", "keep", "odour-free", "bare"}:
         clash.append(f"{facts.name} has no wood face to show")
         because = bench.know.because(f"wood:{facts.id}", "shows_wood")
     else:

@@ -17,7 +17,7 @@ _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 def out_of_reach(know: Knowledge, ground: Ground, look: Look) -> bool:
     """Return whether no step whatever can bring the look: there is no wood face to show, or no pore for the white."""
-    clear = look.base not in {"keep", "opaque", "odour-free"}
+    clear = look.base not in {"keep", "opaque", "odour-free", "bare"}
     facts = know.wood(ground.wood)
     return (clear and not facts.shows_wood) or (look.kind == "limed" and facts.open_pores < OPEN_PORES)
 
@@ -52,7 +52,7 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
         return _smell_held(know, state)
     if look.base == "opaque":
         return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
-    if not know.wood(ground.wood).shows_wood:
+    if look.kind != "bare" and not know.wood(ground.wood).shows_wood:
         return False
     if ground.zone != "recess" and (old_opaque or state.colour == "opaque"):
         return False
