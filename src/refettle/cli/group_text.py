@@ -1,5 +1,6 @@
 """One group of surfaces on the plan's page: what it is, what to test, what to do, what may go wrong."""
 
+from dataclasses import dataclass, field
 from typing import Final
 
 from refettle.cli.page import Page
@@ -15,6 +16,7 @@ from refettle.cli.words import (
 )
 from refettle.domain.piece_plan import GroupPlan
 from refettle.domain.plan import Impossible, Risk, Route, StepCost, TestAdvice
+from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import look_words
 from refettle.services.step_words import step_words, wait_words
@@ -23,6 +25,8 @@ SMALL: Final = 0.03
 """Chance [1] below which a risk is only counted."""
 _CHANCE: Final = 24
 _TIME: Final = 10
+_WORTH_SHORTENING: Final = 3
+"""Steps from which a way that was told before is not told again."""
 _AIMS: Final = {
     "cheaper": "Cheaper",
     "fewer hours": "Fewer hours",
@@ -31,8 +35,25 @@ _AIMS: Final = {
 }
 
 
+@dataclass(slots=True)
+class Told:
+    """
+    What earlier groups of a page have told already, so that it is not said twice.
+
+    Attributes
+    ----------
+    tests
+        Safety tests, with the name of the group that told them.
+    ways
+        Groups by look and steps, the first of each.
+    """
+
+    tests: dict[str, str] = field(default_factory=dict)
+    ways: dict[tuple[str, tuple[Step, ...]], GroupPlan] = field(default_factory=dict)
+
+
 def write_group(
-    page: Page, group: GroupPlan, know: Knowledge, currency: str, told: dict[str, str], *, everything: bool
+    page: Page, group: GroupPlan, know: Knowledge, currency: str, told: Told, *, everything: bool
 ) -> None:
     """
     Write one group.
@@ -48,16 +69,21 @@ def write_group(
     currency
         Word beside money.
     told
-        Safety tests that an earlier group has told, with its name; this group's are added.
+        What earlier groups have told; this group's is added.
     everything
-        Every small risk too.
+        Every small risk too, and nothing shortened.
     """
     page.heading(f"{_start(group.name)}: {look_words(group.look)}")
     members = "" if group.members == (group.name,) else f"{', '.join(group.members)}; "
     chosen = "" if group.asked else "; nobody asked for a look, this one costs least"
     page.write(f"{members}{area_words(group.area_m2)}, {group.relief}{chosen}", indent=2)
+    before = _before(group, told)
+    if before is not None and group.route is not None and not everything:
+        _as_before(page, group, before, know, currency)
+        page.gap()
+        return
     _worlds(page, group)
-    _tests(page, group, know, currency, told)
+    _tests(page, group, know, currency, told.tests)
     if group.impossible is not None:
         _impossible(page, group.impossible)
     if group.route is not None:
@@ -66,6 +92,31 @@ def write_group(
         write_risks(page, group.route.risks, know, len(group.route.steps), everything=everything)
         _alternatives(page, group, group.route, know, currency)
     page.gap()
+
+
+def _before(group: GroupPlan, told: Told) -> GroupPlan | None:
+    """Return the group that has told this one's way and look, or None; then this one is remembered."""
+    if group.route is None or len(group.route.steps) < _WORTH_SHORTENING:
+        return None
+    way = (look_words(group.look), tuple(cost.step for cost in group.route.steps))
+    first = told.ways.setdefault(way, group)
+    return None if first is group or first.worlds != group.worlds else first
+
+
+def _as_before(page: Page, group: GroupPlan, before: GroupPlan, know: Knowledge, currency: str) -> None:
+    """Write a group that is worked like an earlier one: what it takes, and what may go wrong here alone."""
+    route, first = group.route, before.route
+    if route is None or first is None:
+        return
+    page.gap()
+    page.write(f"The same {len(route.steps)} steps as {before.name}, for the same reasons.", indent=2, hang=2)
+    page.write(f"In all {_totals(route, currency)}", indent=2, hang=2)
+    there = {risk.fault: chance_words(risk.chance) for risk in first.risks}
+    here = tuple(risk for risk in route.risks if there.get(risk.fault) != chance_words(risk.chance))
+    if any(risk.chance >= SMALL for risk in here):
+        page.gap()
+        page.write("What may go wrong, where it differs", indent=2)
+        _risk_rows(page, [risk for risk in here if risk.chance >= SMALL], know, len(route.steps))
 
 
 def _worlds(page: Page, group: GroupPlan) -> None:
@@ -226,14 +277,19 @@ def write_risks(
     if ordered:
         page.gap()
         page.write("What may still go wrong", indent=2)
-    for risk in shown:
-        why = f": {risk.why}" if risk.why else ""
-        words = f"{know.name('fault', risk.fault)}{why} ({_when(risk.step, steps)})"
-        page.marked(chance_words(risk.chance), words, indent=4, column=_CHANCE)
+    _risk_rows(page, shown, know, steps)
     if len(shown) < len(ordered):
         mark = "hardly" if floor <= SMALL else "unlikely or less"
         others = count_words(len(ordered) - len(shown), "other" if shown else "fault")
         page.marked(mark, others, indent=4, column=_CHANCE)
+
+
+def _risk_rows(page: Page, risks: list[Risk], know: Knowledge, steps: int) -> None:
+    """Write risks, each with its chance in words, its reason and the step."""
+    for risk in risks:
+        why = f": {risk.why}" if risk.why else ""
+        words = f"{know.name('fault', risk.fault)}{why} ({_when(risk.step, steps)})"
+        page.marked(chance_words(risk.chance), words, indent=4, column=_CHANCE)
 
 
 def _when(step: int, steps: int) -> str:

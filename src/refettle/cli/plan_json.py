@@ -16,6 +16,7 @@ from refettle.cli.json_parts import (
 from refettle.domain.piece_plan import Choice, GroupPlan, MendJob, PiecePlan, Purchase, Worth
 from refettle.domain.plan import Impossible, Range, Route, StepCost, TestAdvice
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.cautions import FOLLOW
 
 
 def plan_json(plan: PiecePlan, know: Knowledge) -> str:
@@ -58,6 +59,7 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "choice": None if plan.choice is None else _choice(plan.choice),
         "wrap_day": plan.wrap_day,
         "cured_day": plan.cured_day,
+        "follow": FOLLOW,
         "cautions": [
             {"id": c.id, "steps": list(c.steps), "text": c.text, "source": c.source} for c in plan.cautions
         ],

@@ -3,7 +3,7 @@
 from math import floor
 from typing import Final
 
-from refettle.cli.group_text import write_group
+from refettle.cli.group_text import Told, write_group
 from refettle.cli.mending_text import write_mending
 from refettle.cli.page import Page
 from refettle.cli.words import count_words, litres_words, minutes_words, money_words, pieces_words, rate_words
@@ -12,6 +12,7 @@ from refettle.domain.piece import Assumed
 from refettle.domain.piece_plan import Caution, Choice, Day, DayTask, GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.cautions import FOLLOW
 
 FEW: Final = 12
 """Assumed values shown unless all are asked for."""
@@ -54,7 +55,7 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
     if short:
         return page.text()
     write_mending(page, plan, ("first", "before colour"))
-    told: dict[str, str] = {}
+    told = Told()
     for group in plan.groups:
         if not _stays(group):
             write_group(page, group, know, plan.currency, told, everything=everything)
@@ -188,6 +189,7 @@ def _care(page: Page, cautions: tuple[Caution, ...]) -> None:
     if not cautions:
         return
     page.heading("Take care")
+    page.write(FOLLOW, indent=2, hang=2)
     for caution in cautions:
         page.write(f"{caution.text[:1].upper()}{caution.text[1:]}", indent=2, hang=2)
         page.write(_places(caution.steps), indent=4, hang=2)

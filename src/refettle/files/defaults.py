@@ -14,6 +14,7 @@ from refettle.files.fields import Desk
 from refettle.files.old_finish import UNSAID_COATS
 from refettle.files.places import Place, matching
 from refettle.files.surface_fields import Said
+from refettle.rules.use import SMELLS
 
 SILICONE_CHANCE: Final = 0.2
 UNKNOWN_COATS: Final = 2
@@ -149,7 +150,7 @@ def _general_of(general: Said, place: Place) -> Said:
     runner = tuple(id_ for id_ in general.damage or () if id_ == RUNNER_DAMAGE)
     rest = tuple(id_ for id_ in general.damage or () if id_ != RUNNER_DAMAGE)
     if place.shown:
-        return replace(general, damage=rest)
+        return replace(general, damage=() if place.closed else rest)
     return Said(
         wood=general.wood,
         build=general.build,
@@ -265,6 +266,11 @@ def _look(place: Place, spoken: Spoken, notes: Notes, *, finished: bool) -> Look
     if not place.shown and own.looks is None:
         kind = "keep" if finished else "bare"
         notes.add(place.name, "look", kind, "runs or is out of sight")
+        return Look(kind=kind)
+    if place.closed and own.looks is None and spoken.general.looks is not None:
+        smells = any(id_ in SMELLS for id_, _ in spoken.own.over(spoken.general).old_stain or ())
+        kind = "odour-free" if smells else "keep" if finished else "bare"
+        notes.add(place.name, "look", kind, 'seen only when open; write "inside: {look: ...}" to do it too')
         return Look(kind=kind)
     if said.looks is None:
         notes.add(place.name, "look", "any", "not said: whatever suits the piece best")

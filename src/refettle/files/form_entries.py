@@ -18,6 +18,8 @@ if TYPE_CHECKING:
 
 FREE_LIST: Final = "list"
 SIZE_KEYS: Final = ("width", "depth", "height")
+_LEAVES: Final = ("door", "lid")
+_SEEN_THROUGH: Final = ("glazed", "caned", "lattice")
 SizeMm = tuple[float, float, float]
 
 
@@ -149,6 +151,8 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
                 what, do = _worded(form, problem.what), _worded(form, problem.do)
                 desk.say("form", line, plain(problem.param), what, do)
         return Placed()
+    shut = any(face.part.startswith(_LEAVES) for face in built.faces)
+    shut = shut and values.get("door_kind") not in _SEEN_THROUGH
     places = tuple(
         Place(
             name=face.name,
@@ -159,6 +163,7 @@ def build_places(desk: Desk, form_id: str, form_line: int, entries: Sequence[Ent
             zones=face.zones,
             running=face.running,
             hidden=face.hidden or (face.orientation == "inside" and face.part.startswith("drawer")),
+            closed=face.orientation == "inside" and shut and not face.part.startswith(_LEAVES),
         )
         for face in built.faces
     )

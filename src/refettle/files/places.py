@@ -27,6 +27,8 @@ class Place:
         Whether it runs on another part (drawer sides, runners).
     hidden
         Whether it is out of sight (backs, undersides, insides of drawers).
+    closed
+        Whether it lies behind doors or under a lid, so that it is seen only when they stand open.
     line
         Line where it is listed [1]; 0 for a surface of a form.
     """
@@ -39,6 +41,7 @@ class Place:
     zones: tuple[Zone, ...] = (Zone(name="flat", share=1.0),)
     running: bool = False
     hidden: bool = False
+    closed: bool = False
     line: int = 0
 
     @property

@@ -41,7 +41,8 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
     -------
     bool
         Hollows are judged by what the eye expects of them: old paint left there is a fault that the
-        rules charge, not a look missed.
+        rules charge, not a look missed. Oil renews oil: an old finish that lies in the wood may stay under
+        a fresh one (common practice), a film may not.
     """
     films = [f for f in state.stack if f.um > 0]
     new = [f for f in state.stack if not f.old]
@@ -91,7 +92,7 @@ def _clear_reached(know: Knowledge, ground: Ground, look: Look, state: State) ->
         return (
             facts.needs_bare
             and (facts.cure_oxidative > 0.5 or facts.for_use == "food")
-            and not any(f.old and f.um > 2 for f in state.stack)
+            and not any(f.old and f.um > 2 and not know.film(f.cls).needs_bare for f in state.stack)
         )
     if look.kind == "waxed":
         return facts.family == "wax"

@@ -246,9 +246,10 @@ class Menu(GroundMenu):
             )  # fmt: skip
 
     def _coats(self, facts: FilmFacts, states: Sequence[State]) -> int:
-        """Return the coats that a class needs for the look: its usual number, or what hides."""
+        """Return the coats that a class needs for the look: its usual number, one less to renew an oil, or what hides."""
         if not facts.opaque or facts.hide <= 0:
-            return max(1, round(facts.coats))
+            renews = facts.needs_bare and not any(state.bare for state in states)
+            return max(1, round(facts.coats) - renews)
         wish = (
             states[0].depth
             if states[0].colour == "opaque" and any(not f.old for f in states[0].stack)

@@ -11,6 +11,8 @@ from refettle.planning.start import answer_chance
 
 _FEW = 4
 _WORTH_SAYING = 1.0
+_WORTH_ITS_PRICE = 0.5
+"""Gain, as a share of a test's own price [1], below which it is not asked for; judgement."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -118,14 +120,19 @@ def paying_tests(bench: Bench, pool: Pool, *, skip: frozenset[str] = frozenset()
         after, answers = _after(bench, pool, test, pool.weights)
         singles.append((now - after - price, test, price, answers))
     singles.sort(key=lambda row: (-row[0], row[1]))
-    if not singles or singles[0][0] <= _WORTH_SAYING:
+    if not singles or not _pays(singles[0][0], singles[0][2]):
         return ()
     gain, first, price, answers = singles[0]
     advice = [_advice(bench, first, gain, price, answers)]
     second = _second(bench, pool, first, names)
-    if second is not None and second.gain > _WORTH_SAYING:
+    if second is not None and _pays(second.gain, second.price):
         advice.append(second)
     return tuple(advice)
+
+
+def _pays(gain: float, price: float) -> bool:
+    """Return whether a test gains enough over its price to be asked for."""
+    return gain > max(_WORTH_SAYING, _WORTH_ITS_PRICE * price)
 
 
 def _divides(bench: Bench, test: str) -> bool:
@@ -187,13 +194,15 @@ def _after(
 ) -> tuple[float, tuple[tuple[str, float, str], ...]]:
     """Return the expected cost after a test and, per answer, its chance and what would then be done."""
     total = 0.0
-    answers = []
+    branches = []
     for yes in (True, False):
         chance, belief = posterior(bench, test, weights, yes=yes)
         if chance <= 0:
             continue
         total += chance * pool.value(belief)
-        answers.append(("yes" if yes else "no", chance, route_words(bench, pool.best(belief))))
+        branches.append(("yes" if yes else "no", chance, pool.best(belief)))
+    close = len({route_words(bench, steps) for _, _, steps in branches}) < len(branches)
+    answers = ((answer, chance, route_words(bench, steps, close=close)) for answer, chance, steps in branches)
     return total, tuple(answers)
 
 
@@ -214,8 +223,17 @@ _SHORT = {
 }  # fmt: skip
 
 
-def route_words(bench: Bench, steps: tuple[Step, ...]) -> str:
-    """Return a route in a few words: wash → scuff → prime (dewaxed shellac) → paint."""
+def _closer(bench: Bench, step: Step, short: str) -> str:
+    """Return a step in a few words with what it is done with, for routes that differ in that alone."""
+    if step.verb == "clean":
+        return f"{short} with {bench.know.cleaner(step.what).name}"
+    if step.verb == "repair":
+        return bench.know.repair(step.what).name
+    return f"{short} P{step.grit}" if step.grit else short
+
+
+def route_words(bench: Bench, steps: tuple[Step, ...], *, close: bool = False) -> str:
+    """Return a route in a few words: wash → scuff → prime (dewaxed shellac) → paint; looked at closely, with what."""
     words: list[str] = []
     for step in steps:
         short = _SHORT.get(step.verb)
@@ -226,6 +244,8 @@ def route_words(bench: Bench, steps: tuple[Step, ...]) -> str:
             short = f"{coats}{bench.know.film(step.what).name}"
         elif step.verb == "strip":
             short = f"strip with {bench.know.remover(step.what).name}"
+        elif close:
+            short = _closer(bench, step, short)
         if not words or words[-1] != short:
             words.append(short)
     return " → ".join(words)

@@ -30,6 +30,8 @@ from refettle.services.settled import Settled, days_asked, settle
 from refettle.services.totals import risks_of, setup_of, tests_of, worth_of
 
 _BETTER = 0.10
+_FALLS = 0.05
+"""Fall of one fault's chance [1] from which a way is offered as surer; judgement."""
 _IN_DAYS_H = 48.0
 _LIKELY = 0.6
 _SHOWS = 0.3
@@ -183,10 +185,19 @@ def _alternatives(case: Case, found: Found, route: Route) -> tuple[Route, ...]:
         if not other.steps or other.steps in seen:
             continue
         made = make_route(case.bench, case.menu, other, aim.name, with_reasons=False)
-        if _measure(case, made, aim.name) <= (1.0 - _BETTER) * _measure(case, route, aim.name):
+        if _clearly(case, aim.name, made, route):
             seen.add(other.steps)
             kept.append(made)
     return tuple(kept)
+
+
+def _clearly(case: Case, aim: str, made: Route, route: Route) -> bool:
+    """Return whether a route is clearly better than another in its aim's name; a surer one in some fault by itself."""
+    if aim == "surer":
+        left = {risk.fault: risk.chance for risk in made.risks}
+        if all(risk.chance - left.get(risk.fault, 0.0) < _FALLS for risk in route.risks):
+            return False
+    return _measure(case, made, aim) <= (1.0 - _BETTER) * _measure(case, route, aim)
 
 
 def _measure(case: Case, route: Route, aim: str) -> float:
