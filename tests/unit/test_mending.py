@@ -25,6 +25,19 @@ invented: yes
 """
 
 
+TABLE = """piece: Table
+form: table
+width: 90 cm
+depth: 60 cm
+height: 74 cm
+wood: oak
+era: 1930s
+old finish: shellac
+look: natural satin
+invented: yes
+"""
+
+
 def piece(more: str = "", text: str = CHEST) -> Piece:
     made, findings = read_piece(text + more, "chest.yaml", facts())
     assert made is not None, findings
@@ -113,9 +126,53 @@ def test_a_back_plate_that_covers_the_old_holes_saves_the_plugs() -> None:
 
 
 def test_pulls_of_the_same_spacing_are_only_taken_off_and_put_back() -> None:
-    plan = planned("fittings:\n  - pulls: {count: 3, old spacing: 96 mm, new spacing: 96 mm}\n")
+    pulls = "fittings:\n  - pulls: {count: 3, old spacing: 96 mm, new spacing: 96 mm}\n"
+    plan = plan_piece(piece(pulls, text=TABLE), Workshop(), facts(), brief=True)
     assert {one.stage for one in plan.mending} == {"before colour", "after coats"}
     assert not any("holes" in one.name for one in plan.mending)
+
+
+def test_hardware_of_a_piece_with_drawers_comes_off_once_and_before_its_holes_are_drilled() -> None:
+    plan = planned("fittings:\n  - pulls: {count: 3, old spacing: 64 mm, new spacing: 96 mm}\n")
+    texts = [task.text for day in plan.days for task in day.tasks]
+    off = [number for number, text in enumerate(texts) if "hardware" in text]
+    assert [texts[number].partition(",")[0] for number in off] == ["Take off hardware", "Refit the hardware"]
+    assert off[0] < next(number for number, text in enumerate(texts) if text.startswith("Drill stripped"))
+
+
+def test_filling_waits_for_bare_wood_and_toning_for_the_last_sanding() -> None:
+    pulls = "fittings:\n  - pulls: {count: 3, old spacing: 64 mm, new spacing: 96 mm}\n"
+    painted = CHEST.replace("shellac", "alkyd enamel")
+    plan = plan_piece(piece(pulls, text=painted), Workshop(), facts(), brief=True)
+    group = next(one for one in plan.groups if "drawer.1/front" in one.members)
+    assert group.route is not None
+    steps = {number: cost.step for number, cost in enumerate(group.route.steps, start=1)}
+    first = min(number for number, step in steps.items() if step.is_coat)
+    off = [n for n, step in steps.items() if step.verb in {"strip", "rinse"} or "to bare" in step.how]
+    assert off
+    laid = [(task.group, task.number, task.text) for day in plan.days for task in day.tasks]
+    plugs = next(i for i, (_, _, text) in enumerate(laid) if text.startswith("Drill stripped"))
+    toned = next(i for i, (_, _, text) in enumerate(laid) if text.startswith("Seal the filling"))
+    assert plugs > max(i for i, (name, n, _) in enumerate(laid) if name == group.name and n in off)
+    assert toned > max(i for i, (name, n, _) in enumerate(laid) if name == group.name and 0 < n < first)
+
+
+def test_woodworm_holes_are_hardened_before_it_comes_in_and_filled_when_the_wood_is_bare() -> None:
+    plan = planned("wrong: {whole: old woodworm}\n")
+    jobs = {one.stage: [step.text.partition(" ")[0] for step in one.steps] for one in plan.mending}
+    assert jobs == {"first": ["Tap", "Brush", "Drip"], "before colour": ["Fill", "Seal"]}
+
+
+def test_the_checker_finds_a_filling_that_the_remover_would_take_off_again() -> None:
+    made = piece("wrong: {whole: old woodworm}\nsoundness: flaking\n")
+    plan = plan_piece(made, Workshop(), facts(), brief=True)
+    assert not [one for one in check_plan(facts(), made, Workshop(), plan) if one.code == "filled-too-soon"]
+    first, *rest = plan.days
+    filling = [t for day in plan.days for t in day.tasks if t.group.endswith("filling")]
+    kept = [replace(day, tasks=tuple(t for t in day.tasks if t not in filling)) for day in rest]
+    early = replace(first, tasks=(*filling, *first.tasks))
+    wrong = replace(plan, days=(early, *kept))
+    assert "filled-too-soon" in {one.code for one in check_plan(facts(), made, Workshop(), wrong)}
 
 
 def test_a_mirror_is_left_protected_or_taken_off_as_the_person_says() -> None:

@@ -88,6 +88,7 @@ def _job(job: MendJob) -> Document:
                 "minutes": range_json(step.minutes),
                 "wait_h": range_json(step.wait_h),
                 "clamps": step.clamps,
+                "waits_for": step.waits_for,
                 "because": list(step.because),
             }
             for step in job.steps

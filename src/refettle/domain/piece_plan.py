@@ -131,6 +131,9 @@ class MendStep:
         Wait that starts when it is done [h]: glue in clamps, airing, a test that takes days.
     clamps
         Clamps that are taken until that wait is over [1].
+    waits_for
+        State of the faces that it waits for: ``bare`` = the old film is off, ``smooth`` = the last sanding is done
+        too; empty = none.
     because
         Fact rows behind the numbers.
     """
@@ -139,6 +142,7 @@ class MendStep:
     minutes: Range
     wait_h: Range
     clamps: int = 0
+    waits_for: str = ""
     because: tuple[str, ...] = ()
 
 

@@ -131,6 +131,10 @@ def make_surface(desk: Desk, place: Place, spoken: Spoken, notes: Notes, *, form
     )
 
 
+_OUTDOORS: Final = "outdoors"
+"""Use under which every face meets the weather, those out of sight too."""
+
+
 def _damage(desk: Desk, place: Place, spoken: Spoken, notes: Notes, build: str) -> tuple[str, ...]:
     """Return the damage of a surface: what was said of the whole piece holds of every shown face that can have it."""
     damage = spoken.own.over(spoken.general).damage or ()
@@ -146,10 +150,10 @@ def _damage(desk: Desk, place: Place, spoken: Spoken, notes: Notes, build: str) 
 
 
 def _general_of(general: Said, place: Place) -> Said:
-    """Return what holds of a surface from what was said of the whole piece; little of it out of sight."""
+    """Return what holds of a surface from what was said of the whole piece; little of it out of sight indoors."""
     runner = tuple(id_ for id_ in general.damage or () if id_ == RUNNER_DAMAGE)
     rest = tuple(id_ for id_ in general.damage or () if id_ != RUNNER_DAMAGE)
-    if place.shown:
+    if place.shown or general.use == _OUTDOORS:
         return replace(general, damage=() if place.closed else rest)
     return Said(
         wood=general.wood,
@@ -263,7 +267,7 @@ def _contamination(
 
 def _look(place: Place, spoken: Spoken, notes: Notes, *, finished: bool) -> Look | None:
     own, said = spoken.own, spoken.own.over(spoken.general)
-    if not place.shown and own.looks is None:
+    if not place.shown and own.looks is None and said.use != _OUTDOORS:
         kind = "keep" if finished else "bare"
         notes.add(place.name, "look", kind, "runs or is out of sight")
         return Look(kind=kind)
@@ -284,6 +288,8 @@ def _use(place: Place, spoken: Spoken, notes: Notes, form: str) -> str:
     if spoken.own.use is not None:
         return spoken.own.use
     general = spoken.general.use
+    if general == _OUTDOORS:
+        return general
     if place.orientation == "inside" or not place.shown:
         use = "drawer" if "drawer" in place.part.lower() else "storage"
         notes.add(place.name, "use", use, "inside" if place.orientation == "inside" else "out of sight")

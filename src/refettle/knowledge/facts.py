@@ -301,6 +301,7 @@ class OperationFacts:
     wait_h: float
     clamps: float
     price: float
+    waits_for: str
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,7 +4,7 @@ from collections.abc import Iterator
 
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Piece
-from refettle.domain.piece_plan import Day, DayTask, MendJob, PiecePlan
+from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePlan
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_sums import near
 from refettle.planning.check_whole import finding
@@ -38,6 +38,7 @@ def mending(know: Knowledge, piece: Piece, plan: PiecePlan) -> Iterator[Finding]
             yield finding(piece, "not-mended", wrong.part, f"{name} has no job", "mend it before colour")
     for job in plan.mending:
         yield from _laid(piece, plan, job)
+        yield from _ground(piece, plan, job)
     yield from _coats(piece, plan)
 
 
@@ -59,6 +60,41 @@ def _laid(piece: Piece, plan: PiecePlan, job: MendJob) -> Iterator[Finding]:
     if len(found) - 1 != len(wanted) or not all(near(a, b) for a, b in zip(found, wanted, strict=False)):
         what = f"{job.name}: {len(found) - 1} of its {len(wanted)} operations stand in the evenings, or take another time"
         yield finding(piece, "job-differs", job.name, what, "lay every operation into the evenings, in order")
+
+
+def _ground(piece: Piece, plan: PiecePlan, job: MendJob) -> Iterator[Finding]:
+    """Yield filling before the old finish is off, and toning before the last sanding."""
+    at = {(day.day, id(task)): n for n, (day, task) in enumerate((d, t) for d in plan.days for t in d.tasks)}
+    number = 0
+    for day, task in _tasks(plan, job):
+        wanted = job.steps[number].waits_for if number < len(job.steps) else ""
+        number += not task.text.endswith(_GOES_ON)
+        if not wanted:
+            continue
+        for group in plan.groups:
+            if not set(group.members) & set(job.surfaces):
+                continue
+            before = _numbers_before(group, wanted)
+            late = [
+                d.day for d in plan.days for t in d.tasks
+                if t.group == group.name and t.number in before and at[d.day, id(t)] > at[day.day, id(task)]
+            ]  # fmt: skip
+            if late:
+                what = f'"{task.text}" is on day {day.day}, {group.name} is {wanted} on day {max(late)}'
+                yield finding(piece, "filled-too-soon", job.name, what, "fill bare wood, tone sanded wood")
+
+
+def _numbers_before(group: GroupPlan, wanted: str) -> set[int]:
+    """Return the steps of a group after which its faces are bare, or smooth."""
+    numbers: set[int] = set()
+    for number, cost in enumerate(group.route.steps if group.route else (), start=1):
+        step = cost.step
+        if step.is_coat:
+            break
+        off = step.verb in {"strip", "rinse", "neutralise"} or "to bare" in step.how
+        if step.verb != "wait" and (wanted == "smooth" or off):
+            numbers.add(number)
+    return numbers
 
 
 def _coats(piece: Piece, plan: PiecePlan) -> Iterator[Finding]:

@@ -248,7 +248,8 @@ class Menu(GroundMenu):
     def _coats(self, facts: FilmFacts, states: Sequence[State]) -> int:
         """Return the coats that a class needs for the look: its usual number, one less to renew an oil, or what hides."""
         if not facts.opaque or facts.hide <= 0:
-            renews = facts.needs_bare and not any(state.bare for state in states)
+            tops = [state.top for state in states]
+            renews = facts.needs_bare and all(top and top.old and self.know.film(top.cls).needs_bare for top in tops)
             return max(1, round(facts.coats) - renews)
         wish = (
             states[0].depth

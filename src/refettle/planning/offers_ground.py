@@ -32,6 +32,8 @@ _COOLS_H = 0.5
 """Wait until hot wood may be wiped with solvent [h]: judgement, on the safe side."""
 _DIRTY = 20
 """Dirt [%] from which an old film is washed before anything else: what is rubbed in does not come out; common practice."""
+_SLICK = 0.3
+"""Slickness [1] from which a face is foil or laminate and is its own coating."""
 _COLD_C, _HOT_C, _DAMP = 12.0, 32.0, 0.75
 _CLEAR = frozenset({"natural", "stained", "oiled", "waxed"})
 
@@ -344,6 +346,9 @@ class GroundMenu:
         if self.surface.look is not None and self.look.kind == "bare" and all(s.bare for s in states):
             yield ()
         if all(s.bare for s in states):
+            if self.know.wood(self.surface.wood).slick > _SLICK:  # dulled for a key: there is nothing to sand
+                yield (Step(verb="scuff", grit=240, method="hand-block", how=frozenset({"clean dust"})),)
+                return
             if self.look.kind == "odour-free":  # sealed, not shown off
                 yield ()
                 yield (Step(verb="scuff", grit=180, method="hand-block", how=frozenset({"clean dust"})),)

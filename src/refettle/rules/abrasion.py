@@ -85,6 +85,12 @@ def tool_unfit_for_relief(sit: Situation) -> Cause | None:
     return Cause(chance=0.3, why="a machine leaves swirls where it cannot lie flat") if shaped else None
 
 
+_SLICK = 0.3
+"""Slickness [1] from which a face is foil or laminate rather than veneer."""
+_SHOWN_UM = 50
+"""Veneer [µm] that is still told as a number."""
+
+
 def veneer_cut(sit: Situation) -> Cause | None:
     """Judge how near a sanding comes to the end of the veneer."""
     ground = sit.ground
@@ -100,9 +106,11 @@ def veneer_cut(sit: Situation) -> Cause | None:
     thin = ramp(left, 700, 150)
     base = 0.75 if "to bare" in sit.step.how else 0.35
     chance = base * thin * coarse * machine + (0.1 if ground.relief != "flat" else 0.0) * thin
+    face = sit.wood.name if sit.wood.slick > _SLICK else "veneer"
+    can_go = f"about {left / 1000:.1f} mm of {face} can go" if left >= _SHOWN_UM else f"the {face} is hardly thicker than what sanding takes"
     return Cause(
         chance=chance,
-        why=f"about {max(left, 0) / 1000:.1f} mm of veneer can go: sanding takes it through",
+        why=f"{can_go}: sanding takes it through",
         reads=((f"build:{ground.build}", "veneer_um"),),
     )
 

@@ -13,6 +13,9 @@ _NOT_COLOUR = frozenset(
     {"knots", "smoke", "rodent", "musty", "wood-oils", "antioxidants", "vapour", "silicone-deep"}
 )
 
+_TRACES = 1.3
+"""Power over the strength of a colour in the wood [1]: traces hardly show, plenty shows in full; judgement."""
+
 
 def colour_from_below(sit: Situation) -> Cause | None:
     """Judge wood colour, tannin, old stain or dye carried up by the wet coat."""
@@ -30,7 +33,7 @@ def colour_from_below(sit: Situation) -> Cause | None:
         moves = float(getattr(facts, _MOVES[new.carrier]))
         through = shared_film_barrier(sit.know, sit.before, facts.blocked_by, facts.old_film_blocks)
         own = float(getattr(new, facts.blocked_by))
-        chance = min(0.97, 0.95 * percent / 100.0 * moves * damp * through * (1.0 - own) * light)
+        chance = min(0.97, 0.95 * (percent / 100.0) ** _TRACES * moves * damp * through * (1.0 - own) * light)
         if new.carrier == "water":
             chance = min(0.97, chance * 1.15)
         missed *= 1.0 - chance

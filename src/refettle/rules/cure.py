@@ -61,10 +61,15 @@ def excess_left(sit: Situation) -> Cause | None:
     )
 
 
+_SEALS_UM = 8
+"""Thickness [µm] from which a film keeps oil out of the wood, whatever thin colour lies on it; judgement."""
+
+
 def colour_on_sealed_ground(sit: Situation) -> Cause | None:
     """Judge a penetrating oil or stain laid on a film it cannot enter."""
-    new, below = sit.new, sit.below
-    if new is None or below is None or below.um < 8 or not (new.needs_bare and new.wiped_off):
+    new = sit.new
+    below = next((film for film in reversed(sit.before.stack) if film.um >= _SEALS_UM), None)
+    if new is None or below is None or not (new.needs_bare and new.wiped_off):
         return None
     if new.carrier not in {"spirits", "none"} or below.patchy > 60 or sit.know.film(below.cls).needs_bare:
         return None

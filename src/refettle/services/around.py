@@ -1,5 +1,6 @@
 """Work on the whole piece before the first step and after the last."""
 
+from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final
 
@@ -33,6 +34,11 @@ class Around:
     after: tuple[DayTask, ...] = ()
 
 
+def has_moving_parts(names: Iterable[str]) -> bool:
+    """Return whether surfaces belong to doors, drawers, a lid or leaves, whose hardware comes off."""
+    return any(word in name for name in names for word in ("door", "drawer", "lid", "leaf", "gate"))
+
+
 def around(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Around:
     """
     Return the work on the whole piece before the first step and after the last.
@@ -43,8 +49,7 @@ def around(know: Knowledge, plans: tuple[GroupPlan, ...]) -> Around:
     or leaves, and goes back when the films can be handled.
     """
     worked = [p for p in plans if p.route is not None and p.route.steps]
-    names = " ".join(name for plan in plans for name in plan.members)
-    moving = any(word in names for word in ("door", "drawer", "lid", "leaf", "gate"))
+    moving = has_moving_parts(name for plan in plans for name in plan.members)
     tests = tuple(
         _whole(step_words(know, Step(verb="test", what=advice.test)), know.test(advice.test).minutes)
         for advice in {a.test: a for p in worked for a in p.tests if a.needed}.values()

@@ -4,12 +4,15 @@ from collections.abc import Iterator
 
 from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import GroupPlan
+from refettle.knowledge.facts import WoodFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.grouping import Group
 
 Line = tuple[str, str, str]
 """Id, sentence, source."""
 _THIN_UM = 1000
+_SLICK = 0.3
+"""Slickness [1] from which a face is foil or laminate rather than veneer."""
 _TANNIN = 0.4
 _VAPOUR = 0.3
 _WETS = frozenset({"bleach", "rinse", "neutralise"})
@@ -18,6 +21,11 @@ _LIDDED = ("blanket chest", "blanket box", "toy chest", "toy box", "toybox", "tr
 _LID_FORMS = frozenset({"chest", "blanket_box"})
 _PALE = frozenset({"limed", "whitewashed", "bleached"})
 _HARD_USE = frozenset({"table", "kitchen", "wet", "child", "food", "outdoors"})
+
+
+def _face(wood: WoodFacts) -> str:
+    """Return what a thin face is called."""
+    return f"{wood.name[:1].upper()}{wood.name[1:]}" if wood.slick > _SLICK else "Veneer"
 
 
 def lines_of_surface(know: Knowledge, plan: GroupPlan, group: Group) -> Iterator[Line]:
@@ -42,8 +50,8 @@ def lines_of_surface(know: Knowledge, plan: GroupPlan, group: Group) -> Iterator
         yield (
             "veneer",
             (
-                f"Veneer of about {surface.veneer_um / 1000:.1f} mm: no coarse grit, no machine near edges; stop where the "
-                "tone changes: there it is nearly through."
+                f"{_face(wood)} of about {surface.veneer_um / 1000:.1f} mm: no coarse grit, no machine near edges; stop "
+                "where the tone changes: there it is nearly through."
             ),
             "coatings-R42b",
         )
@@ -103,6 +111,16 @@ def lines_of_piece(piece: Piece) -> Iterator[Line]:
             (
                 "A lid that falls or latches can trap a child: a lid support that holds it open anywhere, gaps for air, and "
                 "no latch that catches by itself."
+            ),
+            "memory",
+        )
+    if piece.form == "cot":
+        yield (
+            "old-cot",
+            (
+                "An old cot seldom meets today's rules on gaps between slats, fixed sides and hardware, and may not be sold "
+                "or lent for sleeping in many places: look the rules up before any work; as a daybed or for show it is "
+                "another matter."
             ),
             "memory",
         )

@@ -14,6 +14,7 @@ from refettle.services.step_words import step_words
 from refettle.services.turning import opposite, turned_share
 
 _DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
+_REMOVING = frozenset({"strip", "rinse", "neutralise"})
 _LONGEST_DAYS = 400
 _BEGINS_H = 18.0
 _ENOUGH_MIN = 8.0
@@ -30,6 +31,7 @@ class _Task:
     text: str = ""
     tacky_h: float = 0.0
     first_faces: bool = False
+    waits_for: str = ""
 
     @property
     def dusty(self) -> bool:
@@ -55,6 +57,16 @@ class _Queue:
     surfaces: frozenset[str] = frozenset()
     tacky_h: float = 0.0
     piece: str = ""
+
+    def ground_h(self, wanted: str) -> float:
+        """Return when a face is ``bare`` or ``smooth`` [h]; infinite while that is still to be done."""
+        last = -1
+        for number, task in enumerate(self.tasks):
+            if task.step.is_coat:
+                break
+            if wanted == "smooth" or removes_film(task.step):
+                last = number
+        return self.free_h if self.next > last else inf
 
     @property
     def done(self) -> bool:
@@ -186,6 +198,11 @@ def _queue(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> _Queue:
     )
 
 
+def removes_film(step: Step) -> bool:
+    """Return whether a step takes an old film off, or washes away what took it off."""
+    return step.verb in _REMOVING or "to bare" in step.how
+
+
 def _around_queues(before: tuple[DayTask, ...], pieces: tuple[str, ...]) -> list[_Queue]:
     """Return the work before the first step as queues, where something comes before even that."""
     queues = []
@@ -223,6 +240,7 @@ def _job_queue(job: MendJob) -> _Queue:
             minutes=step.minutes.likely,
             wait_h=step.wait_h.likely,
             text=first_clause(step.text),
+            waits_for=step.waits_for,
         )
         for step in job.steps
     )
@@ -280,6 +298,8 @@ def _ready_h(queue: _Queue, queues: list[_Queue]) -> float:
     gates = [q.over_h for q in own if q.stage == "first" and queue.stage != "first"]
     gates += [q.over_h for q in own if q.stage == "around" and not queue.stage]
     task = queue.tasks[queue.next]
+    if task.waits_for:
+        gates += [q.ground_h(task.waits_for) for q in queues if not q.stage and q.surfaces & queue.surfaces]
     gates += [
         q.free_h for q in queues if q.stage == "before colour" and q.next and q.surfaces & queue.surfaces
     ]

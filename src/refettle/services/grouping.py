@@ -3,7 +3,7 @@
 from dataclasses import dataclass, replace
 
 from refettle.domain.finding import Where
-from refettle.domain.piece import Surface
+from refettle.domain.piece import Surface, Zone
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,24 +32,38 @@ def group_surfaces(surfaces: tuple[Surface, ...]) -> tuple[Group, ...]:
 
     Notes
     -----
-    Alike means equal wood, build, veneer, old finish, condition, zones, relief, orientation, look and
-    use. Order: inside before outside, underside before top, upright before the top itself
+    Alike means equal wood, build, veneer, old finish, condition, relief, orientation, look, use and kinds of
+    zone; the shares of the zones may differ, as on the two faces of slats: the stand-in has their mean over the
+    area, which keeps time and litres exact. Order: inside before outside, underside before top, upright before the top itself
     [common practice].
     """
     found: dict[Surface, list[Surface]] = {}
     for surface in surfaces:
-        key = replace(surface, name="", part="", area_m2=0.0, where=Where(file=""))
+        kinds = tuple(replace(zone, share=0.0) for zone in surface.zones)
+        key = replace(surface, name="", part="", area_m2=0.0, zones=kinds, where=Where(file=""))
         found.setdefault(key, []).append(surface)
     groups = []
     for key, members in found.items():
         area = sum(s.area_m2 for s in members)
         names = tuple(s.name for s in members)
-        stand_in = replace(key, name=common_name(names), part=members[0].part, area_m2=area)
+        stand_in = replace(
+            key, name=common_name(names), part=members[0].part, area_m2=area, zones=_mean_zones(members, area)
+        )
         groups.append(Group(name=stand_in.name, members=names, surface=stand_in))
     rank = {"inside": 0, "down": 1, "upright": 2, "up": 3}
     first = {s.name: i for i, s in enumerate(surfaces)}
     groups.sort(key=lambda g: (rank.get(g.surface.orientation, 2), first[g.members[0]]))
     return tuple(groups)
+
+
+def _mean_zones(members: list[Surface], area_m2: float) -> tuple[Zone, ...]:
+    """Return the zones of surfaces as one, their shares weighted by area."""
+    shares = [tuple(zone.share for zone in surface.zones) for surface in members]
+    if len(set(shares)) == 1 or area_m2 <= 0:
+        return members[0].zones
+    weights = [surface.area_m2 / area_m2 for surface in members]
+    mean = [sum(w * own[i] for w, own in zip(weights, shares, strict=True)) for i in range(len(shares[0]))]
+    return tuple(replace(zone, share=share) for zone, share in zip(members[0].zones, mean, strict=True))
 
 
 def common_name(names: tuple[str, ...]) -> str:

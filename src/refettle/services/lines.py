@@ -65,7 +65,7 @@ def _before(plan: PiecePlan) -> str:
         return text
     if paying:
         group, advice = paying[0]
-        saves = f"it saves about {advice.gain:.0f} {plan.currency} for {advice.price:.0f}"
+        saves = f"it saves about {advice.gain:.0f} {plan.currency} over its price of about {advice.price:.0f}"
         return f"Test first: {advice.why} ({group}); {saves}."
     return ""
 

@@ -1,6 +1,7 @@
 """Mending before colour: what is wrong with parts becomes jobs, operation by operation."""
 
 from collections.abc import Iterator
+from dataclasses import replace
 from math import ceil
 
 from refettle.domain.finding import Finding, Where
@@ -10,6 +11,7 @@ from refettle.domain.plan import Range
 from refettle.domain.wrong import Fitting, Wrong
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.mended import all_wrong
+from refettle.services.around import has_moving_parts
 
 STAGES = ("first", "before colour", "after coats")
 _SPACING_MM = 1.0
@@ -41,7 +43,7 @@ def jobs_of(know: Knowledge, piece: Piece, workshop: Workshop) -> tuple[MendJob,
         one stage in the order of the file.
 
     """
-    jobs = [_job(know, piece, workshop, wrong) for wrong in all_wrong(know, piece)]
+    jobs = [job for wrong in all_wrong(know, piece) for job in _in_stages(_job(know, piece, workshop, wrong))]
     jobs.extend(job for fitting in piece.fittings for job in _of_fitting(know, piece, workshop, fitting))
     jobs.extend(_afterwards(know, piece, jobs))
     return tuple(sorted(_together(jobs), key=lambda job: STAGES.index(job.stage)))
@@ -73,11 +75,30 @@ def _job(know: Knowledge, piece: Piece, workshop: Workshop, wrong: Wrong) -> Men
     )
 
 
+_HARDWARE = frozenset({"bag-hardware", "refit-hardware"})
 _REASONS = {
     "first": "before it comes in, and before anything is shut in under a film",
     "before colour": "glue, filler and fresh wood must be under the colour, not on it",
     "after coats": "coats take up room",
 }
+
+
+def _in_stages(job: MendJob) -> Iterator[MendJob]:
+    """Yield a job as it is; what comes before all else leaves its filling and toning to the time before colour."""
+    later = tuple(step for step in job.steps if step.waits_for)
+    if job.stage != "first" or not later:
+        yield job
+        return
+    yield replace(job, steps=tuple(step for step in job.steps if not step.waits_for))
+    nothing = Range(low=0.0, likely=0.0, high=0.0)
+    yield replace(
+        job,
+        name=f"{job.name}: filling",
+        stage="before colour",
+        steps=later,
+        money=nothing,
+        reason=_REASONS["before colour"],
+    )
 
 
 def _step(know: Knowledge, workshop: Workshop, operation: str, count: int) -> MendStep:
@@ -96,6 +117,7 @@ def _step(know: Knowledge, workshop: Workshop, operation: str, count: int) -> Me
         minutes=Range(low=60.0 * low * count, likely=60.0 * likely * count, high=60.0 * high * count),
         wait_h=Range(low=wait_low * rounds, likely=wait * rounds, high=wait_high * rounds),
         clamps=min(clamps, max(1, workshop.clamps)),
+        waits_for=facts.waits_for,
         because=know.because(subject, "h_each"),
     )
 
@@ -113,14 +135,12 @@ def _money(know: Knowledge, operations: tuple[str, ...], count: int) -> Range:
 def _of_fitting(know: Knowledge, piece: Piece, workshop: Workshop, fitting: Fitting) -> Iterator[MendJob]:
     """Yield what is done with a fitting: off or covered before colour, back after, new holes in between."""
     facts = know.fitting(fitting.kind)
-    old, new = fitting.old_spacing_mm, fitting.new_spacing_mm
-    if old is not None and new is not None and abs(old - new) > _SPACING_MM:
-        covered = fitting.plate_mm is not None and fitting.plate_mm >= old
-        yield _holes(know, piece, workshop, fitting, covered=covered)
-    if fitting.way == "leave":
-        return
     before = ("mask-part",) if fitting.way == "protect" else facts.before
     after = () if fitting.way == "protect" else facts.after
+    if fitting.way == "leave":
+        before = after = ()
+    if has_moving_parts(s.name for s in piece.surfaces):  # its hardware comes off and goes back as a whole
+        before, after = (tuple(o for o in some if o not in _HARDWARE) for some in (before, after))
     for stage, operations in (("before colour", before), ("after coats", after)):
         if operations:
             yield MendJob(
@@ -133,6 +153,10 @@ def _of_fitting(know: Knowledge, piece: Piece, workshop: Workshop, fitting: Fitt
                 money=_money(know, operations, 1),
                 reason="it takes no finish" if stage == "before colour" else _REASONS[stage],
             )
+    old, new = fitting.old_spacing_mm, fitting.new_spacing_mm
+    if old is not None and new is not None and abs(old - new) > _SPACING_MM:
+        covered = fitting.plate_mm is not None and fitting.plate_mm >= old
+        yield _holes(know, piece, workshop, fitting, covered=covered)
 
 
 def _holes(know: Knowledge, piece: Piece, workshop: Workshop, fitting: Fitting, *, covered: bool) -> MendJob:
