@@ -181,7 +181,9 @@ def test_a_lead_test_waits_for_nothing_and_a_sick_piece_holds_up_no_other(
         for task in day["tasks"]
         if task["group"].startswith("Panelled door") and task["step"] == 1
     ]
-    treated = [day["day"] for day in found["days"] for task in day["tasks"] if task["group"].endswith("woodworm")]
+    treated = [
+        day["day"] for day in found["days"] for task in day["tasks"] if task["group"].endswith("woodworm")
+    ]
     assert treated
     assert min(washed) > max(treated)
 

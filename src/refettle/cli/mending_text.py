@@ -11,7 +11,9 @@ _HEADS: Final = {
     "before colour": "Mend before colour",
     "after coats": "When the coats are hard",
 }
-_LATER: Final = "Filling waits until the old finish is off, toning until the last sanding is done; the days say when."
+_LATER: Final = (
+    "Filling waits until the old finish is off, toning until the last sanding is done; the days say when."
+)
 _TIME: Final = 9
 
 

@@ -38,7 +38,9 @@ def _span(low: float, high: float, unit: str, step: float) -> str:
     """Return ``3–5 h``, ``about 4 h``, ``up to 1 h`` or ``under 1 h``."""
     bottom, top = _rounded(low, step), _rounded(high, step)
     if bottom < 0 and top <= 0:
-        return f"about {_plain(bottom)} {unit}" if bottom == top else f"{_plain(bottom)} to {_plain(top)} {unit}"
+        return (
+            f"about {_plain(bottom)} {unit}" if bottom == top else f"{_plain(bottom)} to {_plain(top)} {unit}"
+        )
     if top <= 0:
         return f"under {step:g} {unit}"
     if bottom == top:

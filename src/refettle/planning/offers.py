@@ -249,7 +249,9 @@ class Menu(GroundMenu):
         """Return the coats that a class needs for the look: its usual number, one less to renew an oil, or what hides."""
         if not facts.opaque or facts.hide <= 0:
             tops = [state.top for state in states]
-            renews = facts.needs_bare and all(top and top.old and self.know.film(top.cls).needs_bare for top in tops)
+            renews = facts.needs_bare and all(
+                top and top.old and self.know.film(top.cls).needs_bare for top in tops
+            )
             return max(1, round(facts.coats) - renews)
         wish = (
             states[0].depth

@@ -107,7 +107,7 @@ def veneer_cut(sit: Situation) -> Cause | None:
     base = 0.75 if "to bare" in sit.step.how else 0.35
     chance = base * thin * coarse * machine + (0.1 if ground.relief != "flat" else 0.0) * thin
     face = sit.wood.name if sit.wood.slick > _SLICK else "veneer"
-    can_go = f"about {left / 1000:.1f} mm of {face} can go" if left >= _SHOWN_UM else f"the {face} is hardly thicker than what sanding takes"
+    can_go = f"about {left / 1000:.1f} mm of {face} can go" if left >= _SHOWN_UM else f"{face} is thin"
     return Cause(
         chance=chance,
         why=f"{can_go}: sanding takes it through",

@@ -8,7 +8,10 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.services.care import lines_of_piece, lines_of_surface
 from refettle.services.grouping import Group
 
-FOLLOW = "The label, its safety data sheet and local rules come first; lead, structure and electrics go to someone qualified."
+FOLLOW = (
+    "The label, its safety data sheet and local rules come first; lead, structure and electrics go to someone "
+    "qualified."
+)
 """What stands over all cautions of a plan."""
 LEAD_TOLD = 0.03
 """Chance of lead from which a test and its caution are named [1]; judgement."""
@@ -212,7 +215,4 @@ def cautions_of(
             "common-practice")  # fmt: skip
     order = ("lead", "lead-wet", "oily-rags", "caustic", "heat")
     keys = sorted(found, key=lambda k: (order.index(k) if k in order else len(order), list(found).index(k)))
-    return tuple(
-        Caution(id=k, steps=tuple(found[k][0]), text=found[k][1], source=found[k][2])
-        for k in keys
-    )
+    return tuple(Caution(id=k, steps=tuple(found[k][0]), text=found[k][1], source=found[k][2]) for k in keys)

@@ -34,8 +34,8 @@ def group_surfaces(surfaces: tuple[Surface, ...]) -> tuple[Group, ...]:
     -----
     Alike means equal wood, build, veneer, old finish, condition, relief, orientation, look, use and kinds of
     zone; the shares of the zones may differ, as on the two faces of slats: the stand-in has their mean over the
-    area, which keeps time and litres exact. Order: inside before outside, underside before top, upright before the top itself
-    [common practice].
+    area, which keeps time and litres exact. Order: inside before outside, underside before top, upright before
+    the top itself [common practice].
     """
     found: dict[Surface, list[Surface]] = {}
     for surface in surfaces:
