@@ -142,3 +142,18 @@ def test_a_face_out_of_sight_without_a_wood_face_is_left_as_it_is() -> None:
     ]
     assert hidden
     assert all(group.impossible is None for group in hidden)
+
+
+def test_an_antiqued_look_glazes_fresh_paint_and_shuts_the_glaze_under_clear() -> None:
+    coats = [s for s in steps(planned("antiqued cream satin", wood="pine")) if s.is_coat]
+    verbs = [s.verb for s in coats]
+    assert verbs.index("paint") < verbs.index("glaze") < verbs.index("topcoat")
+    assert "glaze" in facts().film(coats[verbs.index("glaze")].what).role
+    assert verbs[-1] == "topcoat"
+
+
+def test_where_the_old_film_stays_gouges_are_filled_with_a_stick_of_its_colour() -> None:
+    kept = steps(planned("keep", more="damage: [gouges]\n"))
+    assert [s.what for s in kept if s.verb == "repair"] == ["fill-stick"]
+    bare = steps(planned("stained dark brown satin", more="damage: [gouges]\nsoundness: flaking\n"))
+    assert "fill-stick" not in {s.what for s in bare}

@@ -9,10 +9,11 @@ from refettle.domain.wrong import Fitting, Wrong
 
 LOOKS = (
     "keep", "natural", "bleached", "stained", "dyed", "limed", "whitewashed", "oiled", "waxed", "opaque", "distressed",
-    "bare", "odour-free",
+    "antiqued", "bare", "odour-free",
 )  # fmt: skip
 _BASES = {
     "bleached": "natural", "dyed": "stained", "limed": "stained", "whitewashed": "stained", "distressed": "opaque",
+    "antiqued": "opaque",
 }  # fmt: skip
 SHEENS = ("matt", "satin", "semi-gloss", "gloss")
 SOUNDNESS = ("sound", "worn", "scratched", "crazed", "soft", "flaking")
@@ -56,7 +57,7 @@ class Look:
     kind
         One of `LOOKS`. ``keep`` = leave the old finish: clean, touch up, wax; ``limed`` = white in open pores,
         ``whitewashed`` = a thin white film, ``bleached`` = the wood itself made paler, ``distressed`` = paint
-        worn through at the edges.
+        worn through at the edges, ``antiqued`` = a darker glaze wiped into the hollows of paint, clear over it.
     colour
         Plain word for the colour; empty where the wood speaks.
     depth

@@ -24,6 +24,7 @@ _NEAR = {
     "bleached": ("natural", "whitewashed", "opaque"),
     "dyed": ("stained", "natural", "opaque"),
     "distressed": ("opaque", "keep", "natural"),
+    "antiqued": ("opaque", "distressed", "keep", "natural"),
     "odour-free": ("opaque", "natural"),
 }
 _WARM = Air(temp_c=20.0, rh=0.5)
@@ -126,6 +127,7 @@ _LOOKS = {
     "bare": "left bare", "odour-free": "free of smell", "limed": "limed: white in the pores, clear over it",
     "whitewashed": "whitewashed: thin white, grain seen", "bleached": "bleached pale and clear",
     "dyed": "dyed and clear", "distressed": "painted, worn through at the edges",
+    "antiqued": "painted, glaze left in the hollows, clear over it",
 }  # fmt: skip
 
 

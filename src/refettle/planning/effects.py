@@ -184,6 +184,8 @@ def _coloured(ground: Ground, state: State, facts: FilmFacts) -> tuple[str, int]
     if facts.colour_kind == "white":
         return "whitened", max(5, round(state.depth * (1.0 - 0.6 * facts.colour_power)))
     darker = min(100, round(state.depth + (100 - state.depth) * 0.6 * facts.colour_power))
+    if state.colour == "opaque" and "glaze" in facts.role:
+        return "opaque", state.depth
     return ("dyed" if facts.colour_kind == "dye" else "stained"), darker
 
 
@@ -433,10 +435,14 @@ def scrape(know: Knowledge, ground: Ground, state: State, step: Step) -> State:
     return changed(state.with_soil("loose-film", 0), stack=stack)
 
 
+_DOES = {"fill-stick": "fill"}
+"""A repair that mends what another does, where the old film stays."""
+
+
 def repair(know: Knowledge, state: State, step: Step) -> State:
     """Return the state after a repair: the damage it mends is gone."""
     mended = frozenset(
-        d for d in state.damage if d == step.what or know.damage(d).mend == step.what
+        d for d in state.damage if d == step.what or know.damage(d).mend == _DOES.get(step.what, step.what)
     )  # fmt: skip
     state = changed(state, damage=state.damage - mended)
     if step.what == "remove-foil" and mended:

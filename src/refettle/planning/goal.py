@@ -51,6 +51,8 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
         return not any(know.film(f.cls).opaque for f in new)
     if look.kind == "odour-free":
         return _smell_held(know, state)
+    if look.kind == "antiqued" and not _glazed(know, state):
+        return False
     if look.base == "opaque":
         return state.colour == "opaque" and any(know.film(f.cls).opaque for f in new)
     if look.kind != "bare" and not know.wood(ground.wood).shows_wood:
@@ -60,6 +62,13 @@ def reached(know: Knowledge, ground: Ground, look: Look, state: State) -> bool:
     if look.kind == "bare":
         return not films
     return _clear_reached(know, ground, look, state)
+
+
+def _glazed(know: Knowledge, state: State) -> bool:
+    """Return whether a glaze lies over fresh paint and a clear coat over the glaze."""
+    roles = [know.film(film.cls).role for film in state.stack if not film.old]
+    glaze = [number for number, role in enumerate(roles) if "glaze" in role]
+    return bool(glaze) and glaze[-1] < len(roles) - 1
 
 
 def _smell_held(know: Knowledge, state: State) -> bool:

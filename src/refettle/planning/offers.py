@@ -293,8 +293,18 @@ class Menu(GroundMenu):
             rubbed = (
                 Step(verb="scuff", grit=220, method="foam-pad", how=frozenset({"edges", "clean dust"}) | wet),
             )
+        if self.look.kind == "antiqued":
+            yield from ((*glaze, *run) for glaze in self._glazes() for run in self._overcoats(states) if run)
+            return
         yield rubbed
         yield from ((*rubbed, *run) for run in self._overcoats(states))
+
+    def _glazes(self) -> Iterator[Run]:
+        """Offer a glaze over paint: wiped on, left in the hollows, wiped off where it stands proud."""
+        for facts, method in self._classes("glaze"):
+            dry = wait_until(facts, facts.recoat_from_h, self.air, 150.0)
+            how = frozenset({"wiped"})
+            yield (Step(verb="glaze", what=facts.id, method=method, film="thin", wait_after_h=dry, how=how),)
 
     def _overcoats(self, states: Sequence[State]) -> Iterator[Run]:
         """Offer a clear coat or wax over paint, wax over a kept film."""

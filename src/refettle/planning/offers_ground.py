@@ -25,6 +25,8 @@ _DAMP_WOOD_H = 3.0
 """Wait until wood that was sanded wet is dry again [h]; judgement."""
 _HEAT_WEAK = 0.2
 _SHORTEST_H = 0.1
+_STICK = "fill-stick"
+"""What small holes and gouges are filled with where the old film stays: it needs no more colour; common practice."""
 _SAFE_UM, _SAFE_VENEER_UM = 250, 600
 """Wood above the reserve [µm] from which a film may be sanded off: thin veneer is stripped; common practice."""
 _THICK_UM = 80
@@ -299,7 +301,7 @@ class GroundMenu:
             if not facts.mend or (facts.needs_bare and not bare) or (facts.needs_film and bare):
                 continue
             shows = facts.shows_opaque if self.look.base == "opaque" else facts.shows_clear
-            steps = self._repair(facts.mend)
+            steps = self._repair(_STICK if facts.mend == "fill" and not bare and self.look.kind == "keep" else facts.mend)
             if facts.structural:
                 must.extend(steps)
             elif shows > 0.1 and not (
@@ -313,7 +315,10 @@ class GroundMenu:
             top = states[0].top
             melts = top is not None and self.know.film(top.cls).resist_alcohol < 0.3
             own = "alcohol" if melts else "thinner-wipe"
-            yield (*must, Step(verb="revive", what=own, wait_after_h=4.0))
+            revive = Step(verb="revive", what=own, wait_after_h=4.0)
+            yield (*must, revive)
+            if may:
+                yield (*must, revive, *may)
         if bare and self.look.base in _CLEAR and any(s.colour == "old" for s in states):
             bleach = Step(verb="bleach", what="chlorine", wait_after_h=1.0)
             dry = self.dried_out(7.0)

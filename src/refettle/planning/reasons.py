@@ -162,6 +162,8 @@ def reason_of(bench: Bench, menu: Menu, steps: tuple[Step, ...], index: int, now
         return f"without it: {bench.know.fault(worst.fault).name}, {odds(worst.chance)} – {why}"
     if not look_had(bench, menu, without):
         return "without it the look is not reached"
+    if step.verb == "repair" and not any(s.is_coat for s in steps[index:]):
+        return "a flaw less to see"
     return _PLAIN.get(step.verb, "usual practice")
 
 
@@ -208,7 +210,7 @@ _WAITS = {
     "dry out": "remover and water must leave the wood first",
 }
 _PLAIN = {
-    "repair": "mended before any colour goes on", "clean": "so that dirt is not sanded in",
+    "repair": "mended before any coat goes on", "clean": "so that dirt is not sanded in",
     "rinse": "takes up what the remover left", "neutralise": "takes up what the remover left",
     "scrape": "takes off what is loose", "sand": "a clean, even ground", "scuff": "a key for the next coat",
     "bleach": "takes the mark out of the wood", "revive": "levels the old film with its own solvent",

@@ -7,7 +7,7 @@ from refettle.rules.situation import Situation, film_key, ramp
 def amber_over_light(sit: Situation) -> Cause | None:
     """Judge an amber clear coat over light paint."""
     new = sit.new
-    if new is None or new.opaque or new.dry_um <= 3 or not sit.light_paint:
+    if new is None or new.opaque or new.dry_um <= 3 or not sit.light_paint or sit.step.verb == "glaze":
         return None
     white = sit.before.colour in {"limed", "whitened"}
     if not white and not any(sit.know.film(f.cls).opaque for f in sit.before.stack):
