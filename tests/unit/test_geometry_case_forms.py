@@ -1,5 +1,6 @@
 """Cases with doors, drawers and shelves beside each other, in sizes that one can work out by hand."""
 
+import math
 from typing import Any
 
 import pytest
@@ -234,3 +235,35 @@ def test_a_blanket_box_has_a_lid_over_drawers():
     assert problems("blanket_box", height=550, drawer_height=400)["drawer_height"].what == (
         "plinth, drawers and lid leave 44 mm for the box"
     )
+
+
+SWELLED = {"width": 1000, "depth": 500, "height": 850, "drawers": 3, "overhang": 10, "board": 20}
+
+
+def test_a_bowed_front_counts_the_length_of_its_arc():
+    curved = faces("chest_of_drawers", **SWELLED, front_shape="bowed", bow=60)
+    straight = faces("chest_of_drawers", **SWELLED)
+    # the arc over 940 mm between the sides that rises 60 mm; a drawer front covers 936 mm of its chord
+    radius = (940.0**2 / 4.0 + 60.0**2) / (2.0 * 60.0)
+    arc = 2.0 * radius * math.asin(470.0 / radius) / 940.0
+    flat, thick = straight["drawer.2/front"].area_m2 * 1e6, 20.0
+    high = (flat - 2.0 * thick * 936.0) / (936.0 + 2.0 * thick)
+    # edges of even thickness are measured across, not along the slope: as wide as before
+    ends = 2.0 * thick * high
+    wanted = 936.0 * arc * high + 2.0 * thick * 936.0 + ends
+    assert curved["drawer.2/front"].area_m2 * 1e6 == pytest.approx(wanted, rel=1e-4)
+
+
+@pytest.mark.parametrize("shape", ["bowed", "serpentine"])
+def test_behind_a_swelled_front_everything_has_the_surfaces_of_a_straight_chest(shape: str):
+    curved = faces("chest_of_drawers", **SWELLED, front_shape=shape, short_drawers=2)
+    straight = faces("chest_of_drawers", **SWELLED, short_drawers=2)
+    assert list(curved) == list(straight)
+    for smaller in ("side.left/outside", "top", "top/inside"):
+        assert curved[smaller].area_m2 < straight[smaller].area_m2
+    assert curved["drawer.3/front"].area_m2 > straight["drawer.3/front"].area_m2
+
+
+def test_a_chest_says_when_its_front_swells_too_much():
+    found = problems("chest_of_drawers", **{**SWELLED, "depth": 250}, front_shape="bowed", bow=150)
+    assert set(found) == {"bow"}

@@ -301,7 +301,9 @@ class GroundMenu:
             if not facts.mend or (facts.needs_bare and not bare) or (facts.needs_film and bare):
                 continue
             shows = facts.shows_opaque if self.look.base == "opaque" else facts.shows_clear
-            steps = self._repair(_STICK if facts.mend == "fill" and not bare and self.look.kind == "keep" else facts.mend)
+            steps = self._repair(
+                _STICK if facts.mend == "fill" and not bare and self.look.kind == "keep" else facts.mend
+            )
             if facts.structural:
                 must.extend(steps)
             elif shows > 0.1 and not (

@@ -22,6 +22,16 @@ from refettle.geometry.forms.drawers import (
     least_row_mm,
     rail_end,
 )
+from refettle.geometry.forms.swelled import (
+    SWELL_PARAMETERS,
+    Swell,
+    swell_of,
+    swell_problems,
+    swelled_case,
+    swelled_drawer,
+    swelled_opening,
+    swelled_rail,
+)
 from refettle.geometry.parameters import Problem, Sizes, count, length, size_parameters
 
 _LEAST_DRAWER_MM = 80.0
@@ -41,6 +51,7 @@ PARAMETERS = (
     length("rail", "thickness of the rails between drawers", 18.0, 6.0, 60.0),
     *BOX_PARAMETERS,
     length("play", "play round a drawer", 2.0, 0.5, 8.0),
+    *SWELL_PARAMETERS,
 )
 
 
@@ -63,6 +74,17 @@ def _bays(sizes: Sizes) -> tuple[Span, ...]:
     return tuple((free[0] + n * (wide + board), free[0] + n * (wide + board) + wide) for n in range(number))
 
 
+def _swell(sizes: Sizes) -> Swell | None:
+    """Return the curve of the front, cut where the sides of drawers meet their fronts; None where it is straight."""
+    swell, play, side = swell_of(sizes), sizes.mm("play"), sizes.mm("drawer_side")
+    if swell is None:
+        return None
+    ends = [
+        end for bay in (opening(sizes).x, *_bays(sizes)) for end in ((bay[0] + play, 1), (bay[1] - play, -1))
+    ]
+    return swell.cut_at(place for end, inwards in ends for place in (end, end + inwards * side))
+
+
 def problems(sizes: Sizes) -> tuple[Problem, ...]:
     """
     Return what is wrong with the sizes together.
@@ -77,8 +99,8 @@ def problems(sizes: Sizes) -> tuple[Problem, ...]:
     tuple of Problem
         Everything that does not fit.
     """
-    found = list(case_problems(sizes))
-    free = opening(sizes)
+    found = [*case_problems(sizes), *swell_problems(sizes)]
+    free = swelled_opening(sizes)
     row, bay = _levels(sizes)[0], _bays(sizes)[0]
     least = least_row_mm(sizes)
     if row[1] - row[0] < least and free.z[1] - free.z[0] >= least:
@@ -129,8 +151,9 @@ def chest_members(sizes: Sizes) -> tuple[tuple[PartBody, ...], tuple[Skeleton, .
     tuple
         Parts; surfaces in the order in which they are to come out.
     """
-    free, levels = opening(sizes), _levels(sizes)
-    bodies = [*case_bodies(sizes, "rails"), *_rails(sizes, free, levels)]
+    free, levels, swell = swelled_opening(sizes), _levels(sizes), _swell(sizes)
+    case = case_bodies(sizes, "rails") if swell is None else swelled_case(sizes, swell, "rails")
+    bodies = [*case, *_rails(sizes, free, levels)]
     skeletons = [*case_skeletons(drawers=True)]
     short = sizes.count("short_drawers")
     if short > 1:
@@ -139,7 +162,11 @@ def chest_members(sizes: Sizes) -> tuple[tuple[PartBody, ...], tuple[Skeleton, .
     for row, level in enumerate(levels):
         for bay in _bays(sizes) if short and row == 0 else (free.x,):
             number += 1
-            bodies += drawer_bodies(sizes, f"drawer.{number}", bay, free.y, level)
+            name = f"drawer.{number}"
+            if swell is None:
+                bodies += drawer_bodies(sizes, name, bay, free.y, level)
+            else:
+                bodies += swelled_drawer(sizes, swell, name, bay, level, free.y[1])
             skeletons += drawer_skeletons(f"drawer.{number}")
     skeletons += [
         *RAIL_SKELETONS,
@@ -150,7 +177,7 @@ def chest_members(sizes: Sizes) -> tuple[tuple[PartBody, ...], tuple[Skeleton, .
 
 def _rails(sizes: Sizes, free: Opening, levels: tuple[Span, ...]) -> list[PartBody]:
     """Return the rails between rows with the runners behind them."""
-    behind = (rail_end(free.y), free.y[1])
+    behind, swell = (rail_end(free.y), free.y[1]), _swell(sizes)
     ends = [
         ("left", (free.x[0], free.x[0] + RUNNER_MM)),
         ("right", (free.x[1] - RUNNER_MM, free.x[1])),
@@ -158,8 +185,12 @@ def _rails(sizes: Sizes, free: Opening, levels: tuple[Span, ...]) -> list[PartBo
     bodies = []
     for number, (upper, lower) in enumerate(pairwise(levels)):
         z = (lower[1], upper[0])
-        rail = box(free.x, (free.y[0], behind[0]), z, "runners", {"front": "rails"})
-        bodies.append(PartBody(name=f"rail {number + 1}", cells=(rail,)))
+        rail = (
+            (box(free.x, (free.y[0], behind[0]), z, "runners", {"front": "rails"}),)
+            if swell is None
+            else swelled_rail(swell, free.x, behind[0], z)
+        )
+        bodies.append(PartBody(name=f"rail {number + 1}", cells=rail))
         centre = [
             (f"centre {n + 1}", (left[1] - RUNNER_MM, right[0] + RUNNER_MM))
             for n, (left, right) in enumerate(pairwise(_bays(sizes)))
@@ -173,14 +204,16 @@ def _rails(sizes: Sizes, free: Opening, levels: tuple[Span, ...]) -> list[PartBo
 
 
 def _dividers(sizes: Sizes, free: Opening, level: Span) -> list[PartBody]:
-    bays = _bays(sizes)
-    return [
-        PartBody(
-            name=f"divider {n + 1}",
-            cells=(box((left[1], right[0]), free.y, level, "dividers", {"front": "rails"}),),
+    swell, found = _swell(sizes), []
+    for number, (left, right) in enumerate(pairwise(_bays(sizes)), start=1):
+        x = (left[1], right[0])
+        cells = (
+            (box(x, free.y, level, "dividers", {"front": "rails"}),)
+            if swell is None
+            else swelled_rail(swell, x, free.y[1], level, "dividers")
         )
-        for n, (left, right) in enumerate(pairwise(bays))
-    ]
+        found.append(PartBody(name=f"divider {number}", cells=cells))
+    return found
 
 
 FORM = Form(

@@ -10,8 +10,8 @@ from refettle.geometry.parameters import Problem, Sizes, length
 BEHIND_MM = 10.0  # free space behind a drawer
 RUNNER_MM = 25.0
 _RAIL_DEEP_MM = 50.0
-_SLOT_MM = 10.0  # from the lower edge of a drawer side up to its bottom
-_LOW_MM = 10.0  # how far drawer sides stay below the front
+SLOT_MM = 10.0  # from the lower edge of a drawer side up to its bottom
+LOW_MM = 10.0  # how far drawer sides stay below the front
 _LEAST_ROW_MM = 60.0
 _LEAST_DRAWER_MM = 80.0
 
@@ -72,7 +72,7 @@ def least_row_mm(sizes: Sizes) -> float:
     float
         Height [mm].
     """
-    return max(_LEAST_ROW_MM, 2 * sizes.mm("play") + _SLOT_MM + _LOW_MM + sizes.mm("drawer_bottom") + 10.0)
+    return max(_LEAST_ROW_MM, 2 * sizes.mm("play") + SLOT_MM + LOW_MM + sizes.mm("drawer_bottom") + 10.0)
 
 
 def stack_problems(sizes: Sizes, stack: Stack, blamed: tuple[str, str, str]) -> tuple[Problem, ...]:
@@ -210,7 +210,7 @@ def drawer_bodies(sizes: Sizes, name: str, bay: Span, y: Span, level: Span) -> l
     side_mm, bottom_mm = sizes.mm("drawer_side"), sizes.mm("drawer_bottom")
     x0, x1, z0, z1 = bay[0] + play, bay[1] - play, level[0] + play, level[1] - play
     start = y[0] + sizes.mm("drawer_front")
-    end, slot, rim = y[1] - BEHIND_MM, z0 + _SLOT_MM, z1 - _LOW_MM
+    end, slot, rim = y[1] - BEHIND_MM, z0 + SLOT_MM, z1 - LOW_MM
     inner = (x0 + side_mm, x1 - side_mm)
 
     def front_skin(side: Side, index: Index) -> Skin:

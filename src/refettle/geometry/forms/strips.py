@@ -6,11 +6,13 @@ of the arc; volume and centre are those of the facets.
 """
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from itertools import pairwise
 
 from refettle.geometry.cells import Cell, Side, Skin, Span, hexahedron
 
+_SIDES: tuple[Side, ...] = ("left", "right", "front", "back", "bottom", "top")
 _ARC_FACETS = 4
 _BOW_FACETS = 24
 _FILLET = 1.0 / 6.0  # share of a flute's width that stays plane on either side of it
@@ -152,7 +154,7 @@ def beaded(width_mm: float, reed_mm: float) -> tuple[Facet, ...]:
     return tuple(steps)
 
 
-def bowed(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
+def bowed(width_mm: float, bow_mm: float, facets: int = _BOW_FACETS) -> tuple[Facet, ...]:
     """
     Return the front of a board that swells in the middle.
 
@@ -160,16 +162,18 @@ def bowed(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
     ----------
     width_mm, bow_mm
         Width of the board, how far its middle stands out [mm].
+    facets
+        Number of facets [1], even.
 
     Returns
     -------
     tuple of Facet
         From the left; the middle lies in the plane y = 0.
     """
-    return arc_facets((0.0, width_mm), bow_mm, bow_mm, _BOW_FACETS, ("flat", "flat"))
+    return arc_facets((0.0, width_mm), bow_mm, bow_mm, facets, ("flat", "flat"))
 
 
-def serpentine(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
+def serpentine(width_mm: float, bow_mm: float, facets: int = 2 * _BOW_FACETS) -> tuple[Facet, ...]:
     """
     Return the front of a board that swells in the middle and is hollow on both sides.
 
@@ -177,6 +181,8 @@ def serpentine(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
     ----------
     width_mm, bow_mm
         Width of the board, how far its middle stands out before the deepest place [mm].
+    facets
+        Number of facets [1], a multiple of eight.
 
     Returns
     -------
@@ -187,9 +193,9 @@ def serpentine(width_mm: float, bow_mm: float) -> tuple[Facet, ...]:
     swell = 2.0 / 3.0 * bow_mm
     quarter, plain = width_mm / 4.0, ("flat", "flat")
     return (
-        *arc_facets((0.0, quarter), swell, -swell / 2.0, _BOW_FACETS // 2, plain),
-        *arc_facets((quarter, 3.0 * quarter), swell, swell, _BOW_FACETS, plain),
-        *arc_facets((3.0 * quarter, width_mm), swell, -swell / 2.0, _BOW_FACETS // 2, plain),
+        *arc_facets((0.0, quarter), swell, -swell / 2.0, facets // 4, plain),
+        *arc_facets((quarter, 3.0 * quarter), swell, swell, facets // 2, plain),
+        *arc_facets((3.0 * quarter, width_mm), swell, -swell / 2.0, facets // 4, plain),
     )
 
 
@@ -214,7 +220,7 @@ def relief_depth_mm(width_mm: float, reed_mm: float, kind: str) -> float:
 
 
 def strip_cells(
-    facets: tuple[Facet, ...], back_mm: float, z: Span, skins: dict[Side, str], *, parallel: bool
+    facets: tuple[Facet, ...], back_mm: float, z: Span, skins: Mapping[Side, str | None], *, parallel: bool
 ) -> tuple[Cell, ...]:
     """
     Return a board behind a curved front.
@@ -228,7 +234,8 @@ def strip_cells(
     z
         Height as a span [mm].
     skins
-        Surfaces of ``front`` and ``back``, and of the edges under ``left``.
+        Surfaces of ``front`` and ``back``, and of the edges under ``left``; an edge of another surface has its own
+        entry. None = it lies inside the part.
     parallel
         Whether the back follows the front.
 
@@ -247,16 +254,14 @@ def strip_cells(
             (facet.x[0], rear[0]),
         )
         strip = hexahedron(
-            tuple((px, py, pz) for pz in z for px, py in plan),
-            skins["left"],
-            {"front": Skin("curve", facet.zone), "back": "rear"},
+            tuple((px, py, pz) for pz in z for px, py in plan), "edge", {"front": Skin("edge", facet.zone)}
         )
         curved = None if facet.arc_mm is None else facet.arc_mm * (z[1] - z[0])
-        names = {"curve": (skins["front"], curved), "rear": (skins["back"], curved if parallel else None)}
+        areas = {"front": curved, "back": curved if parallel else None}
         faces = []
-        for side, face in zip(("left", "right", "front", "back", "bottom", "top"), strip.faces, strict=True):
-            surface, area = names.get(str(face.surface), (face.surface, None))
+        for side, face in zip(_SIDES, strip.faces, strict=True):
             inner = (side == "left" and number > 0) or (side == "right" and number < last)
-            faces.append(replace(face, surface=None if inner else surface, curved_mm2=area))
+            surface = None if inner else skins.get(side, skins["left"])
+            faces.append(replace(face, surface=surface, curved_mm2=areas.get(side)))
         cells.append(Cell(vertices=strip.vertices, faces=tuple(faces)))
     return tuple(cells)
