@@ -28,10 +28,10 @@ from refettle.geometry.forms.swelled import (
     swell_of,
     swell_problems,
     swelled_case,
-    swelled_drawer,
     swelled_opening,
     swelled_rail,
 )
+from refettle.geometry.forms.swelled_drawer import swelled_drawer
 from refettle.geometry.parameters import Problem, Sizes, count, length, size_parameters
 
 _LEAST_DRAWER_MM = 80.0
