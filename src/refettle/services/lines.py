@@ -115,13 +115,14 @@ def _way(know: Knowledge, plan: PiecePlan) -> str:
         text += " No stripping needed: the old finish can carry the new."
     elif old and not strips and group.look.kind in {"natural", "keep"}:
         text += " The old finish stays."
-    others = [
-        f"{g.name}: {route_short(know, g)}" for g in plan.groups
-        if g.route is not None and g.name != group.name and g.look.kind not in {"bare", "keep"}
-        and route_short(know, g) != route_short(know, group)
-    ]  # fmt: skip
+    others: dict[str, str] = {}  # one name for each other way
+    for other in plan.groups:
+        if other.route is not None and other.name != group.name and other.look.kind not in {"bare", "keep"}:
+            others.setdefault(route_short(know, other), other.name)
+    others.pop(route_short(know, group), None)
     if others:
-        text += f" {others[0][0].upper()}{others[0][1:]}."
+        way, name = next(iter(others.items()))
+        text += f" {name[:1].upper()}{name[1:]}: {way}."
         if len(others) > 1:
             more = len(others) - 1
             text += f" {more} more way{'s' if more > 1 else ''} below."
