@@ -15,7 +15,7 @@ FACT_COLUMNS: Final = (
     "place", "grade", "read_as", "note", "superseded_by",
 )  # fmt: skip
 NUMBERS: Final = (4, 5, 7, 8, 9)
-NOT_FACTS: Final = ("identities.csv", "properties.csv", "sources.csv")
+NOT_FACTS: Final = ("identities.csv", "properties.csv", "sign-chances.csv", "signs.csv", "sources.csv")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -203,6 +203,8 @@ class Menu(GroundMenu):
             yield ()
             yield from self._refresh(states)
             return
+        if self.trouble and kind != "opaque" and not states[0].bare:
+            yield ()
         if kind == "waxed":
             yield from self._wax(coats=2)
             return

@@ -81,6 +81,8 @@ class GroundMenu:
         Whether the old film must come off, so that parts of one look are alike.
     keep_film
         Whether it must stay, for the same reason.
+    trouble
+        Whether a fresh film is put right: it may be softened and levelled with its own solvent.
     """
 
     know: Knowledge
@@ -93,6 +95,7 @@ class GroundMenu:
     wanted_stage: str = ""
     bare_first: bool = False
     keep_film: bool = False
+    trouble: bool = False
 
     @property
     def air(self) -> Air:
@@ -213,7 +216,7 @@ class GroundMenu:
             facts = self.know.remover(agent)
             if facts.restricted or self.air.temp_c < facts.min_c:
                 continue
-            if facts.not_for_lead and (self.lead(states) or not self._bears_heat(states)):
+            if facts.not_for_lead and (self.trouble or self.lead(states) or not self._bears_heat(states)):
                 continue
             if agent == "caustic" and (
                 self.surface.build != "solid" or self.know.wood(self.surface.wood).tannin > 0.3
@@ -313,7 +316,7 @@ class GroundMenu:
         yield (*must, *may)
         if may:
             yield tuple(must)
-        if self.look.kind == "keep" and self._melts(states):
+        if (self.look.kind == "keep" or self.trouble) and self._melts(states):
             top = states[0].top
             melts = top is not None and self.know.film(top.cls).resist_alcohol < 0.3
             own = "alcohol" if melts else "thinner-wipe"
@@ -366,7 +369,7 @@ class GroundMenu:
         wet = frozenset({"clean dust", "wet"}) if self.lead(states) else frozenset({"clean dust"})
         tool = "foam-pad" if self.surface.relief != "flat" else "hand-block"
         yield (Step(verb="scuff", grit=240, method=tool, how=wet),)
-        if self.look.kind == "odour-free" or "scuff" in self.banned:
+        if self.look.kind == "odour-free" or "scuff" in self.banned or self.trouble:
             yield ()
 
     def _bare_sanding(self, states: Sequence[State]) -> Iterator[Run]:

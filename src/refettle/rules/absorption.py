@@ -1,6 +1,6 @@
 """Absorption: colour that goes in unevenly, or not at all."""
 
-from refettle.rules.card import Card, Cause, Judge, colour_is_wrong
+from refettle.rules.card import Card, Cause, Judge, colour_is_patchy
 from refettle.rules.situation import Situation, film_key, ramp
 
 
@@ -184,7 +184,7 @@ def glue_under_colour(sit: Situation) -> Cause | None:
 def _card(card_id: str, fault: str, judge: Judge, sign: str) -> Card:
     """Return a card of this mechanism."""
     return Card(
-        id=card_id, fault=fault, mechanism="absorption", levels=("coat",), effect=colour_is_wrong, layer="wood",
+        id=card_id, fault=fault, mechanism="absorption", levels=("coat",), effect=colour_is_patchy, layer="wood",
         onset=("immediate", "immediate"), signs=(sign,), sources=("common-practice",), judge=judge,
     )  # fmt: skip
 

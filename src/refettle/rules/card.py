@@ -10,6 +10,7 @@ from refettle.rules.situation import Read, Situation, limited
 
 Level = Literal["coat", "work", "expose", "use"]
 Onset = Literal["immediate", "hours", "days", "weeks", "months", "years"]
+_NOTICED = 60
 Judge = Callable[[Situation], "Cause | None"]
 
 
@@ -120,6 +121,11 @@ def colour_is_wrong(state: State) -> State:
     return replace(state, damage=state.damage | {"worn-film"}, raised=state.raised)
 
 
+def colour_is_patchy(state: State) -> State:
+    """Return the state with colour that shows uneven under anything clear."""
+    return replace(state, damage=state.damage | {"patchy-colour"})
+
+
 def film_is_cracked(state: State) -> State:
     """Return the state with a crazed top film."""
     return replace(_change_top(state, hold=60), damage=state.damage | {"crazed-film"})
@@ -153,6 +159,19 @@ def wood_is_cut_through(state: State) -> State:
 def film_has_ring(state: State) -> State:
     """Return the state with a white ring in the film."""
     return replace(state, damage=state.damage | {"white-ring"})
+
+
+def smell_is_there(state: State) -> State:
+    """Return the state with a smell in the wood as strong as one that is noticed."""
+    known = [name for name, _ in state.in_wood if name in {"smoke", "rodent", "musty"}] or ["musty"]
+    for name in known:
+        state = state.with_cause(name, max(_NOTICED, round(100 * state.strength(name))))
+    return state
+
+
+def mould_is_there(state: State) -> State:
+    """Return the state with mould on it, and what feeds it."""
+    return replace(state.with_soil("mould", 80), damp=max(state.damp, 4))
 
 
 def nothing_changes(state: State) -> State:

@@ -1,6 +1,6 @@
 """Residues in recesses: what the tool did not reach."""
 
-from refettle.rules.card import Card, Cause, colour_is_wrong, film_stays_soft
+from refettle.rules.card import Card, Cause, colour_is_patchy, film_stays_soft
 from refettle.rules.situation import Situation, film_key, ramp
 
 
@@ -59,12 +59,12 @@ def remover_in_hollows(sit: Situation) -> Cause | None:
 CARDS = (
     Card(
         id="old-film-left", fault="incomplete-removal", mechanism="recesses", levels=("coat", "use"),
-        effect=colour_is_wrong, layer="below", onset=("immediate", "immediate"),
+        effect=colour_is_patchy, layer="below", onset=("immediate", "immediate"),
         signs=("old paint shows in hollows",), sources=("common-practice",), judge=old_film_left,
     ),
     Card(
         id="paint-left-in-pores", fault="incomplete-removal", mechanism="recesses", levels=("coat", "use"),
-        effect=colour_is_wrong, layer="wood", onset=("immediate", "immediate"),
+        effect=colour_is_patchy, layer="wood", onset=("immediate", "immediate"),
         signs=("pale flecks in every pore",), sources=("common-practice",), judge=paint_in_pores,
     ),
     Card(

@@ -1,6 +1,6 @@
 """Use: heat, water, smell, mould, and the wear of every day."""
 
-from refettle.rules.card import Card, Cause, film_has_ring, film_is_marked, nothing_changes
+from refettle.rules.card import Card, Cause, film_has_ring, mould_is_there, nothing_changes, smell_is_there
 from refettle.rules.situation import Situation, cure_share, film_key, ramp, shared_film_barrier
 
 SMELLS = ("smoke", "rodent", "musty")
@@ -157,7 +157,7 @@ CARDS = (
         sources=("common-practice",), judge=marks_on_film,
     ),
     Card(
-        id="smell-in-wood", fault="odour", mechanism="use", levels=("use",), effect=nothing_changes, layer="wood",
+        id="smell-in-wood", fault="odour", mechanism="use", levels=("use",), effect=smell_is_there, layer="wood",
         onset=("days", "weeks"), signs=("smells again when warm and shut",), sources=("common-practice",),
         judge=smell_stays,
     ),
@@ -167,12 +167,12 @@ CARDS = (
         judge=film_smells,
     ),
     Card(
-        id="mould-not-stopped", fault="mould-returns", mechanism="use", levels=("use",), effect=film_is_marked,
+        id="mould-not-stopped", fault="mould-returns", mechanism="use", levels=("use",), effect=mould_is_there,
         layer="on top", onset=("weeks", "months"), signs=("grey or green spots and musty smell",),
         sources=("common-practice",), judge=mould_returns,
     ),
     Card(
-        id="coated-over-mould", fault="mould-returns", mechanism="use", levels=("coat",), effect=film_is_marked,
+        id="coated-over-mould", fault="mould-returns", mechanism="use", levels=("coat",), effect=mould_is_there,
         layer="between", onset=("weeks", "months"), signs=("spots come through the new coat",),
         sources=("common-practice",), judge=coated_over_mould,
     ),

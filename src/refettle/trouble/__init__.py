@@ -1,0 +1,1 @@
+"""Trouble: what people see, understood; causes ranked; the question that tells most."""
