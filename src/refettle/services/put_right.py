@@ -5,28 +5,27 @@ from dataclasses import dataclass, replace
 from refettle.domain.air import Air
 from refettle.domain.piece import Look, Piece, Surface, Workshop
 from refettle.domain.plan import Route
-from refettle.domain.state import AGED, Film, State
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.engine import play
+from refettle.planning.bench import Bench
+from refettle.planning.cost import hazard
+from refettle.planning.engine import Engine, Memory, play
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route
-from refettle.planning.replay import trace
-from refettle.planning.search import Bench, Found, Search
-from refettle.planning.start import Start, World, relooked, start
-from refettle.rules import RULES
+from refettle.planning.search import Found, Search
+from refettle.planning.start import Start, relooked
+from refettle.services.since import Believed, Since, as_it_is, played_since
 from refettle.services.trouble import Diagnosis
 from refettle.trouble.rank import Ranked
 
-_CARDS = {card.id: card for card in RULES}
 _LEAST = 0.08
 _FEW = 4
 _MOST = 150
-_MOST_WORLDS = 4
+_FEWER = 60
+_MORE_LIKELY_THAN_NOT = 0.5
 _OTHER_COAT = 12.0
 """What a finish unlike that of its neighbours takes off the worth [money/m²]; judgement."""
 _WARM = Air(temp_c=21.0, rh=0.5)
-_GONE = 15
 DEPTHS = ("leave", "wait", "film", "seal", "wood", "look")
 """How deep a mend goes: nothing; time and warmth; the film is levelled or coated again; a barrier first; to the
 wood; another look."""
@@ -75,8 +74,48 @@ class PutRight:
     same: bool
 
 
+@dataclass(frozen=True, slots=True)
+class _Bed:
+    """What all searches of one surface share: facts, place, piece, open tins, what was done, what was played."""
+
+    know: Knowledge
+    piece: Piece
+    workshop: Workshop
+    steps: tuple[Step, ...]
+    look: Look
+    since: Since
+    memory: Memory
+    engines: list[Engine]
+
+    def bench(self, begin: Start) -> Bench:
+        """Return a bench that remembers what the others have judged on the same ground."""
+        same = begin.grounds == self.since.before.grounds
+        return Bench(
+            self.know, self.workshop, begin.surface, begin,
+            memory=self.memory, engines=self.engines if same else [],
+        )  # fmt: skip
+
+    def menu(self, surface: Surface) -> Menu:
+        """Return what may be offered to put trouble right."""
+        return Menu(
+            know=self.know, workshop=self.workshop, surface=surface, look=self.look,
+            constraints=self.piece.constraints, trouble=True,
+        )  # fmt: skip
+
+    def body(self) -> str:
+        """Return the class that made the look; empty where none was laid."""
+        laid = [step.what for step in self.steps if step.verb in {"paint", "topcoat"}]
+        return laid[-1] if laid else ""
+
+
 def put_right(
-    know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface, diagnosis: Diagnosis, *, fault: str = ""
+    know: Knowledge,
+    piece: Piece,
+    workshop: Workshop,
+    surface: Surface,
+    diagnosis: Diagnosis,
+    *,
+    fault: str = "",
 ) -> PutRight:
     """
     Return the ways to mend what a diagnosis found.
@@ -103,11 +142,43 @@ def put_right(
     causes = _likely(diagnosis, fault)
     if not causes:
         return PutRight(causes=(), mends=(), same=True)
-    begin = _begin_now(know, piece, workshop, surface, diagnosis, causes)
-    ways = _ways(know, piece, workshop, begin, diagnosis.steps)
-    waits = _waits(know, workshop, begin, diagnosis, causes)
-    mends = sorted((*waits, *ways), key=lambda mend: mend.cost)
-    return PutRight(causes=causes, mends=tuple(mends), same=_same(know, piece, workshop, surface, diagnosis, causes) if len(causes) > 1 else True)
+    steps = _till_seen(diagnosis)
+    opened = _with_open_tins(workshop, steps)
+    since = played_since(know, piece, workshop, surface, steps)
+    memory = Memory(know)
+    engines = [
+        Engine(know=know, ground=g, air=opened.air_likely, memory=memory) for g in since.before.grounds
+    ]
+    bed = _Bed(know, piece, opened, steps, _look_of(know, surface, steps), since, memory, engines)
+    begin = as_it_is(know, since, causes)
+    mends = (*_waits(bed, begin, causes), *_ways(bed, begin), _left_alone(bed, begin, causes))
+    return PutRight(
+        causes=causes, mends=tuple(sorted(mends, key=lambda mend: mend.cost)), same=_same(bed, causes)
+    )
+
+
+def _till_seen(diagnosis: Diagnosis) -> tuple[Step, ...]:
+    """Return what was done until the trouble showed: no weeks of curing where it showed within days."""
+    steps = tuple(step for step in diagnosis.steps if step.verb != "use")
+    early = diagnosis.told.when in {"immediate", "hours", "days"}
+    return steps[:-1] if early and steps and steps[-1].what == "cure" else steps
+
+
+def _look_of(know: Knowledge, surface: Surface, steps: tuple[Step, ...]) -> Look:
+    """Return the look that is wanted: the one asked for, else the one that the coats laid have made."""
+    if surface.look is not None:
+        return surface.look
+    laid = [step for step in steps if step.is_coat]
+    if any(step.verb == "paint" or know.film(step.what).opaque for step in laid):
+        return Look(kind="opaque")
+    return Look(kind="stained" if any(step.verb == "stain" for step in laid) else "natural")
+
+
+def _left_alone(bed: _Bed, begin: Start, causes: Believed) -> Mend:
+    """Return leaving it: no work, and the fault at its harm as the search counts one that is sure."""
+    bench = bed.bench(begin)
+    stays = sum(share * bench.harm_of(cause.suspect.fault) for cause, share in causes)
+    return Mend(name=_NAMES["leave"], depth="leave", route=None, cost=hazard(1.0) * stays)
 
 
 def _likely(diagnosis: Diagnosis, fault: str) -> tuple[tuple[Ranked, float], ...]:
@@ -118,95 +189,20 @@ def _likely(diagnosis: Diagnosis, fault: str) -> tuple[tuple[Ranked, float], ...
     return tuple((c, c.chance / total) for c in top) if total > 0 else ()
 
 
-def _begin_now(
-    know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface, diagnosis: Diagnosis,
-    causes: tuple[tuple[Ranked, float], ...],
-) -> Start:  # fmt: skip
-    """Return the surface as it is now, in every likely reading."""
-    steps = tuple(s for s in diagnosis.steps if s.verb != "use")
-    before = start(know, piece, replace(surface, done=()))
-    worlds: list[World] = []
-    traced = trace(know, before, steps, workshop.air_likely)
-    for cause, share in causes:
-        for world, row in zip(before.worlds, traced, strict=True):
-            fits = max((h.chance for met, _ in row for h, _ in met.values() if h.rule == cause.suspect.rule), default=0.0)
-            weight = share * world.weight * (fits if cause.suspect.rule else 1.0)
-            states = tuple(_now(know, state, cause) for _, state in row)
-            worlds.append(replace(world, label=_label(know, cause), weight=weight, states=states, marks=frozenset()))
-    merged = _merged(worlds)
-    total = sum(world.weight for world in merged) or 1.0
-    kept = tuple(replace(world, weight=world.weight / total) for world in merged)
-    return replace(before, worlds=kept)
-
-
-def _label(know: Knowledge, cause: Ranked) -> str:
-    """Return a reading in words."""
-    return know.fault(cause.suspect.fault).name
-
-
-def _merged(worlds: list[World]) -> list[World]:
-    """Return worlds with equal ones put together, the heaviest few kept."""
-    together: dict[tuple[State, ...], World] = {}
-    for world in worlds:
-        known = together.get(world.states)
-        together[world.states] = world if known is None else replace(known, weight=known.weight + world.weight)
-    return sorted(together.values(), key=lambda world: -world.weight)[:_MOST_WORLDS]
-
-
-def _now(know: Knowledge, state: State, cause: Ranked) -> State:
-    """
-    Return a state with what a cause did to it.
-
-    Notes
-    -----
-    Films that have dried are part of the old finish from now on. A film that stays soft for another reason than
-    its air will not harden: it holds nothing.
-    """
-    card = _CARDS.get(cause.suspect.rule) or next(c for c in RULES if c.fault == cause.suspect.fault)
-    changed = card.effect(state)
-    soft = cause.suspect.fault in {"soft-film", "softened-in-use"}
-    last = len(changed.stack) - 1
-    films = []
-    for i, film in enumerate(changed.stack):
-        stays = film.ripe >= 100 or film.old
-        if soft and i == last:
-            films.append(replace(film, hold=_GONE, old=True, ripe=AGED, um=max(film.um, 1)))
-        else:
-            films.append(_settled(film) if stays else film)
-    patchy = "patchy-colour" in changed.damage and not any(f.um for f in films)
-    if patchy and films:
-        films[-1] = replace(films[-1], um=1, old=True, ripe=AGED)
-    return replace(changed, stack=tuple(films), charged=())
-
-
-def _settled(film: Film) -> Film:
-    """Return a film that counts as old from now on."""
-    return replace(film, old=True, ripe=AGED)
-
-
-def _bench(know: Knowledge, workshop: Workshop, begin: Start) -> Bench:
-    """Return a fresh bench for the surface as it is now."""
-    return Bench(know, workshop, begin.surface, begin)
-
-
-def _search(bench: Bench, menu: Menu) -> Found:
+def _search(bench: Bench, menu: Menu, most: int = _MOST) -> Found:
     """Return the best way under a menu."""
-    return Search(bench, menu, tuple(w.weight for w in bench.begin.worlds)).run(_MOST)
+    return Search(bench, menu, tuple(w.weight for w in bench.begin.worlds)).run(most)
 
 
-def _ways(know: Knowledge, piece: Piece, workshop: Workshop, begin: Start, steps: tuple[Step, ...]) -> list[Mend]:
+def _ways(bed: _Bed, begin: Start) -> list[Mend]:
     """Return the ways that the search finds: with the coats it has, on the film, from the wood, to another look."""
-    look = begin.surface.look or Look(kind="natural")
-    opened = _with_open_tins(workshop, steps)
-    bench = _bench(know, opened, begin)
-    menu = _menu(know, piece, opened, begin, look)
+    bench, menu, body = bed.bench(begin), bed.menu(begin.surface), bed.body()
     tried = [(bench, menu), (bench, replace(menu, keep_film=True)), (bench, replace(menu, bare_first=True))]
-    body = [s.what for s in steps if s.verb in {"paint", "topcoat"}][-1:]
     if body:
-        tried.append((bench, replace(menu, wanted=frozenset(body), wanted_stage="body")))
-    if look.kind not in {"opaque", "bare", "odour-free"}:
+        tried.append((bench, replace(menu, wanted=frozenset({body}), wanted_stage="body")))
+    if bed.look.kind not in {"opaque", "bare", "odour-free"}:
         painted = Look(kind="opaque")
-        again = _bench(know, opened, relooked(know, begin, painted))
+        again = bed.bench(relooked(bed.know, begin, painted))
         tried.append((again, replace(menu, look=painted, surface=again.surface)))
     found: dict[tuple[Step, ...], Mend] = {}
     for on, with_menu in tried:
@@ -214,24 +210,17 @@ def _ways(know: Knowledge, piece: Piece, workshop: Workshop, begin: Start, steps
         if not way.steps or way.steps in found:
             continue
         route = make_route(on, with_menu, way, "put right", with_reasons=False)
-        depth = "look" if with_menu.look.kind != look.kind else depth_of(route)
+        depth = "look" if with_menu.look.kind != bed.look.kind else depth_of(route)
         same = with_menu.wanted_stage == "body"
         cost = way.cost if same else way.cost + _OTHER_COAT * _unlike(way.steps, body) * bench.surface.area_m2
         found[way.steps] = Mend(name=_NAMES[depth], depth=depth, route=route, cost=cost)
     return list(found.values())
 
 
-def _unlike(steps: tuple[Step, ...], body: list[str]) -> bool:
+def _unlike(steps: tuple[Step, ...], body: str) -> bool:
     """Return whether a way lays another finish than the one that is there."""
     laid = {s.what for s in steps if s.verb in {"paint", "topcoat"}}
-    return bool(body) and bool(laid) and not laid & set(body)
-
-
-def _menu(know: Knowledge, piece: Piece, workshop: Workshop, begin: Start, look: Look) -> Menu:
-    """Return what may be offered to put trouble right."""
-    return Menu(
-        know=know, workshop=workshop, surface=begin.surface, look=look, constraints=piece.constraints, trouble=True
-    )
+    return bool(body) and bool(laid) and body not in laid
 
 
 def _with_open_tins(workshop: Workshop, steps: tuple[Step, ...]) -> Workshop:
@@ -259,9 +248,7 @@ def depth_of(route: Route) -> str:
     return "film" if worked else "leave"
 
 
-def _waits(
-    know: Knowledge, workshop: Workshop, begin: Start, diagnosis: Diagnosis, causes: tuple[tuple[Ranked, float], ...]
-) -> list[Mend]:
+def _waits(bed: _Bed, begin: Start, causes: Believed) -> list[Mend]:
     """
     Return warming and waiting, where the air is the cause.
 
@@ -270,50 +257,40 @@ def _waits(
     The air is the cause of a film that stays soft where the same steps in warm, dry air do not meet that rule at
     half the chance: nothing else is helped by time.
     """
-    aired = sum(share for cause, share in causes if _by_air(know, workshop, diagnosis, begin, cause))
-    if aired < 0.5:  # noqa: PLR2004 - more likely than not
+    aired = sum(share for cause, share in causes if _by_air(bed, cause))
+    if aired < _MORE_LIKELY_THAN_NOT:
         return []
-    bench = _bench(know, workshop, begin)
+    bench = bed.bench(begin)
     step = Step(verb="wait", what="warm and dry", wait_after_h=120.0, air=_WARM)
-    menu = Menu(know=know, workshop=workshop, surface=begin.surface, look=Look(kind="keep"))
-    route = make_route(bench, menu, Found(steps=(step,), cost=0.0, expanded=0, exact=True, bound=0.0), "wait", with_reasons=False)
+    menu = Menu(know=bed.know, workshop=bed.workshop, surface=begin.surface, look=Look(kind="keep"))
+    found = Found(steps=(step,), cost=0.0, expanded=0, exact=True, bound=0.0)
+    route = make_route(bench, menu, found, "wait", with_reasons=False)
     rest = min((bench.harm_of(cause.suspect.fault) for cause, _ in causes), default=0.0)
-    return [Mend(name=_NAMES["wait"], depth="wait", route=route, cost=5.0 * workshop.day_worth + (1.0 - aired) * rest)]
+    cost = 5.0 * bed.workshop.day_worth + (1.0 - aired) * rest
+    return [Mend(name=_NAMES["wait"], depth="wait", route=route, cost=cost)]
 
 
-def _by_air(know: Knowledge, workshop: Workshop, diagnosis: Diagnosis, begin: Start, cause: Ranked) -> bool:
+def _by_air(bed: _Bed, cause: Ranked) -> bool:
     """Return whether a soft film is the work of the air it had."""
     if cause.suspect.fault != "soft-film" or not cause.suspect.rule:
         return False
-    ground = begin.grounds[0]
-    first = start_states(begin)
-    for state in first:
-        at = state
-        for step in diagnosis.steps:
-            at, hits = play(know, ground, at, replace(step, air=_WARM), workshop.air_likely)
+    ground = bed.since.before.grounds[0]
+    for world in bed.since.before.worlds:
+        state = world.states[0]
+        for step in bed.steps:
+            state, hits = play(bed.know, ground, state, replace(step, air=_WARM), bed.workshop.air_likely)
             worst = max((h.chance for h in hits if h.rule == cause.suspect.rule), default=0.0)
             if worst > 0.5 * cause.suspect.chance:
                 return False
     return True
 
 
-def start_states(begin: Start) -> tuple[State, ...]:
-    """Return the states that a surface may begin in on its main zone."""
-    return tuple(world.states[0] for world in begin.worlds)
-
-
-def _same(
-    know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface, diagnosis: Diagnosis,
-    causes: tuple[tuple[Ranked, float], ...],
-) -> bool:  # fmt: skip
+def _same(bed: _Bed, causes: Believed) -> bool:
     """Return whether the two likeliest causes, each alone, ask for a mend of the same depth."""
     depths = set()
-    for cause, _ in causes[:2]:
-        begin = _begin_now(know, piece, workshop, surface, diagnosis, ((cause, 1.0),))
-        opened = _with_open_tins(workshop, diagnosis.steps)
-        look = surface.look or Look(kind="natural")
-        bench = _bench(know, opened, begin)
-        menu = _menu(know, piece, opened, begin, look)
-        way = _search(bench, menu)
+    for cause, _ in causes[:2] if len(causes) > 1 else ():
+        bench = bed.bench(as_it_is(bed.know, bed.since, ((cause, 1.0),)))
+        menu = bed.menu(bench.surface)
+        way = _search(bench, menu, _FEWER)
         depths.add(depth_of(make_route(bench, menu, way, "alone", with_reasons=False)) if way.steps else "")
     return len(depths) <= 1

@@ -162,7 +162,12 @@ def rank(suspects: Sequence[Suspect], told: Told, book: SignBook) -> tuple[Ranke
 
 
 STRANGER: Final = Suspect(
-    fault="", rule="", step=0, chance=SOMETHING_ELSE, onset=("immediate", "years"), why="something that is not known here"
+    fault="",
+    rule="",
+    step=0,
+    chance=SOMETHING_ELSE,
+    onset=("immediate", "years"),
+    why="something that is not known here",
 )
 """Something else: always in the list."""
 
@@ -207,7 +212,9 @@ def questions(ranked: Sequence[Ranked], told: Told, book: SignBook) -> tuple[Que
     """
     now = entropy([one.chance for one in ranked])
     open_ones = [s for s in book.signs.values() if told.signs.get(s.id, 0.5) not in {0.0, 1.0}]
-    asked = [Question(sign=s.id, tells=now - _after_sign(ranked, s.id, book), minutes=s.minutes) for s in open_ones]
+    asked = [
+        Question(sign=s.id, tells=now - _after_sign(ranked, s.id, book), minutes=s.minutes) for s in open_ones
+    ]
     if not told.when:
         asked.append(Question(sign="when", tells=now - _after_when(ranked), minutes=0.0))
     return tuple(sorted(asked, key=lambda q: (-(q.tells - 0.02 * q.minutes), q.sign)))

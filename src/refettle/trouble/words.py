@@ -7,7 +7,9 @@ from typing import Final
 
 from refettle.knowledge.signs import SignBook
 
-_NOT: Final = frozenset({"not", "no", "never", "without", "isnt", "doesnt", "didnt", "wont", "cannot", "cant", "nor"})
+_NOT: Final = frozenset(
+    {"not", "no", "never", "without", "isnt", "doesnt", "didnt", "wont", "cannot", "cant", "nor"}
+)
 _ENDINGS: Final = ("ing", "ed", "es", "s")
 _GAP: Final = 2
 _REACH: Final = 2
