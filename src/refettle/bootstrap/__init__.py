@@ -4,9 +4,20 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
 from refettle.bootstrap.naming import piece_names, surface_named
+from refettle.bootstrap.trouble import Looked, Mended, Said, look_into, mend, told_of_time
 from refettle.bootstrap.wrong_call import WrongCall
 
-__all__ = ["WrongCall", "piece_names", "surface_named"]
+__all__ = [
+    "Looked",
+    "Mended",
+    "Said",
+    "WrongCall",
+    "look_into",
+    "mend",
+    "piece_names",
+    "surface_named",
+    "told_of_time",
+]
 
 if TYPE_CHECKING:
     from refettle.domain.finding import Finding

@@ -110,7 +110,7 @@ def _as_before(page: Page, group: GroupPlan, before: GroupPlan, know: Knowledge,
         return
     page.gap()
     page.write(f"The same {len(route.steps)} steps as {before.name}, for the same reasons.", indent=2, hang=2)
-    page.write(f"In all {_totals(route, currency)}", indent=2, hang=2)
+    page.write(f"In all {totals_words(route, currency)}", indent=2, hang=2)
     there = {risk.fault: chance_words(risk.chance) for risk in first.risks}
     here = tuple(risk for risk in route.risks if there.get(risk.fault) != chance_words(risk.chance))
     if any(risk.chance >= SMALL for risk in here):
@@ -178,12 +178,17 @@ def _impossible(page: Page, impossible: Impossible) -> None:
 
 
 def _steps(page: Page, route: Route, know: Knowledge, currency: str) -> None:
-    """Write the steps, numbered, each with its time, waits, material and reason."""
+    """Write what to do."""
     page.gap()
     if not route.steps:
         page.write("Nothing to do: it stays as it is.", indent=2)
         return
     page.write("What to do", indent=2)
+    write_steps(page, route, know, currency)
+
+
+def write_steps(page: Page, route: Route, know: Knowledge, currency: str) -> None:
+    """Write the steps, numbered, each with its time, waits, material and reason."""
     for number, cost in enumerate(route.steps, start=1):
         waits = cost.step.verb == "wait"
         timed = (
@@ -220,7 +225,7 @@ def _sums(page: Page, group: GroupPlan, route: Route, currency: str) -> None:
     """Write what the group takes in all, and how sure the search is."""
     if route.steps:
         page.gap()
-        page.write(f"In all {_totals(route, currency)}", indent=2, hang=2)
+        page.write(f"In all {totals_words(route, currency)}", indent=2, hang=2)
     if route.value_lost > 0:
         page.write(
             f"Loses about {route.value_lost:.0f} {currency} that the original finish is worth",
@@ -235,7 +240,7 @@ def _sums(page: Page, group: GroupPlan, route: Route, currency: str) -> None:
         )
 
 
-def _totals(route: Route, currency: str) -> str:
+def totals_words(route: Route, currency: str) -> str:
     """Return work, money and waiting of a route."""
     parts = [f"{minutes_words(route.minutes)} of work"]
     if route.money.high > 0:
@@ -310,7 +315,7 @@ def _alternatives(page: Page, group: GroupPlan, route: Route, know: Knowledge, c
         )
         _difference(page, route, other, know)
     if alone is not None:
-        page.write(f"Leave it alone: {_totals(alone, currency)}", indent=4, hang=2)
+        page.write(f"Leave it alone: {totals_words(alone, currency)}", indent=4, hang=2)
         page.write("; ".join(step_words(know, cost.step) for cost in alone.steps), indent=6, hang=2)
 
 

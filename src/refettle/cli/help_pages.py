@@ -6,6 +6,8 @@ order, and why.
 
   refettle plan FILE              what to do with the piece, and what it takes
   refettle foresee FILE           what would go wrong with your own sequence
+  refettle diagnose FILE SURFACE  something looks wrong: what may be behind it
+  refettle mend FILE SURFACE      how to put it right from where it stands
   refettle why FILE SURFACE       why this is done to a surface, and not that
   refettle buy FILE...            one shopping list for several pieces
   refettle days FILE...           what to do on which evening, for all of them
@@ -153,7 +155,59 @@ is written as usual and marked. A file that is there already is left alone.
 Exit 0: written.  2: wrong call, nothing written.
 """
 
-PAGES = {"plan": PLAN, "foresee": FORESEE, "why": WHY, "buy": BUY, "days": DAYS, "facts": FACTS, "new": NEW}
+DIAGNOSE = f"""\
+refettle diagnose FILE SURFACE [--says TEXT] [--yes SIGN] [--no SIGN]
+                  [--when TIME] [--ask] [--workshop FILE] [--json]
+
+Says what may be behind trouble, likeliest first, by what was done ("done" in
+the piece file, else "intend") and by what you see; and what to look at or try
+next, because it tells most. "Something else" is always in the list.
+
+  FILE              the piece file, best with "done"
+  SURFACE           name of a surface, as the plan prints it
+  --says TEXT       what you see, in your own words; what was understood is shown
+  --yes SIGN        this is there, such as haze or alcohol-clears; may be repeated
+  --no SIGN         this is not there; may be repeated
+  --when TIME       when it showed: "at once", hours, days, weeks, months, years
+  --ask             ask the questions that tell most, one after the other
+{_SHARED}\
+
+Exit 0: answered.  1: an error in a file.  2: wrong call.
+"""
+
+MEND = f"""\
+refettle mend FILE SURFACE [--says TEXT] [--yes SIGN] [--no SIGN] [--when TIME]
+              [--fault FAULT] [--workshop FILE] [--json]
+
+Says how to put trouble right from the state the surface is really in: leave it,
+wait in the warm, mend the film, seal it, go back to the wood, another look; the
+way that costs least with all counted first. What it means for other surfaces
+and for the shelf.
+
+  FILE              the piece file, best with "done"
+  SURFACE           name of a surface, as the plan prints it
+  --says TEXT       what you see, in your own words
+  --yes SIGN        this is there; may be repeated
+  --no SIGN         this is not there; may be repeated
+  --when TIME       when it showed: "at once", hours, days, weeks, months, years
+  --fault FAULT     you know what it is: bleed-through, peeling ...
+{_SHARED}\
+
+Exit 0: there is a way.  1: an error in a file, or nothing that is known here.
+2: wrong call.
+"""
+
+PAGES = {
+    "plan": PLAN,
+    "foresee": FORESEE,
+    "diagnose": DIAGNOSE,
+    "mend": MEND,
+    "why": WHY,
+    "buy": BUY,
+    "days": DAYS,
+    "facts": FACTS,
+    "new": NEW,
+}
 
 
 def asked(given: list[str]) -> str | None:

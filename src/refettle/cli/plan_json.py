@@ -50,8 +50,8 @@ def plan_json(plan: PiecePlan, know: Knowledge) -> str:
         "routes": [route for group in plan.groups for route in _routes(group, know)],
         "risks": [{"group": name, **risk_json(risk, know)} for name, risk in plan.risks],
         "tests": [{"group": name, **_test(advice, know)} for name, advice in plan.tests],
-        "buy": [_purchase(item) for item in plan.buy],
-        "gear": [_purchase(item) for item in plan.gear],
+        "buy": [purchase_json(item) for item in plan.buy],
+        "gear": [purchase_json(item) for item in plan.gear],
         "money": range_json(plan.money),
         "minutes": range_json(plan.minutes),
         "mending": [_job(job) for job in plan.mending],
@@ -128,10 +128,10 @@ def _routes(group: GroupPlan, know: Knowledge) -> list[Document]:
     routes.extend(("other", route) for route in group.alternatives)
     if group.leave_alone is not None:
         routes.append(("leave alone", group.leave_alone))
-    return [{"group": group.name, "role": role, **_route(route, know)} for role, route in routes]
+    return [{"group": group.name, "role": role, **route_json(route, know)} for role, route in routes]
 
 
-def _route(route: Route, know: Knowledge) -> Document:
+def route_json(route: Route, know: Knowledge) -> Document:
     """Return one route."""
     return {
         "aim": route.aim,
@@ -177,7 +177,7 @@ def _test(advice: TestAdvice, know: Knowledge) -> Document:
     }
 
 
-def _purchase(item: Purchase) -> Document:
+def purchase_json(item: Purchase) -> Document:
     """Return one material."""
     return {
         "kind": item.kind,

@@ -64,7 +64,7 @@ def plan_text(plan: PiecePlan, know: Knowledge, page: Page, *, short: bool, ever
     _buy(page, plan)
     _gear(page, plan)
     _days(page, plan)
-    _care(page, plan.cautions)
+    write_care(page, plan.cautions)
     _amounts(page, plan)
     _assumed(page, plan.assumed, everything=everything)
     write_findings(page, plan.findings)
@@ -184,7 +184,7 @@ def _about(minutes: float) -> Range:
     return Range(low=0.7 * minutes, likely=minutes, high=1.5 * minutes)
 
 
-def _care(page: Page, cautions: tuple[Caution, ...]) -> None:
+def write_care(page: Page, cautions: tuple[Caution, ...]) -> None:
     """Write each line of care once, with the steps it belongs to."""
     if not cautions:
         return

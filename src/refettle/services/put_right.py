@@ -66,12 +66,15 @@ class PutRight:
     mends
         Cheapest first.
     same
-        Whether the likeliest cause taken alone, and the second alone, ask for the same steps.
+        Whether the likeliest cause taken alone, and the second alone, ask for a mend of the same depth.
+    lead
+        Chance of lead in what is on it now [1].
     """
 
     causes: tuple[tuple[Ranked, float], ...]
     mends: tuple[Mend, ...]
     same: bool
+    lead: float = 0.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -153,8 +156,9 @@ def put_right(
     begin = as_it_is(know, since, causes)
     mends = (*_waits(bed, begin, causes), *_ways(bed, begin), _left_alone(bed, begin, causes))
     return PutRight(
-        causes=causes, mends=tuple(sorted(mends, key=lambda mend: mend.cost)), same=_same(bed, causes)
-    )
+        causes=causes, mends=tuple(sorted(mends, key=lambda mend: mend.cost)), same=_same(bed, causes),
+        lead=max(world.states[0].strength("lead") for world in begin.worlds),
+    )  # fmt: skip
 
 
 def _till_seen(diagnosis: Diagnosis) -> tuple[Step, ...]:

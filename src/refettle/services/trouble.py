@@ -139,9 +139,7 @@ def diagnose(
     played = closed(own_steps(piece.done, surface)) if steps is None else steps
     heard = hear(says, book)
     given = answers or Told()
-    signs = (
-        dict(heard.signs) | dict.fromkeys(heard.denied, 0.0) | dict(given.signs)
-    )
+    signs = dict(heard.signs) | dict.fromkeys(heard.denied, 0.0) | dict(given.signs)
     told = Told(signs=signs, when=given.when or heard.when)
     ranked = rank(suspects_of(know, piece, workshop, surface, played), told, book)
     return Diagnosis(

@@ -32,9 +32,10 @@ _WHEN: Final[Mapping[str, tuple[str, ...]]] = {
     "days": ("days later", "after days", "next day", "few days", "day later", "within days", "two days", "three days",
              "a day after", "several days", "days after"),
     "weeks": ("weeks later", "after weeks", "few weeks", "week later", "two weeks", "within weeks", "a week", "weeks after"),
-    "months": ("months later", "after months", "few months", "month later", "next season", "in winter", "following summer",
-               "a month", "months after", "slowly", "gradually", "over time", "after a while", "in use"),
-    "years": ("years later", "after years", "some years", "few years", "year later", "a year", "years after", "over the years"),
+    "months": ("months later", "after months", "few months", "month later", "next season", "in winter",
+               "following summer", "a month", "months after", "slowly", "gradually", "over time", "after a while", "in use"),
+    "years": ("years later", "after years", "some years", "few years", "year later", "a year", "years after",
+              "over the years"),
 }  # fmt: skip
 
 
