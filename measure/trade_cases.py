@@ -2,6 +2,7 @@
 Score `foresee` on cases of real work: which faults it sees coming, and where it cries wolf.
 
     python measure/trade_cases.py FILE... [--json] [--words] [--no-plans]
+    python measure/trade_cases.py --diagnose|--mend|--intend FILE... [--json]
 
 FILE follows the schema ``trade_cases`` version 1. The forecast sees only item, wanted look, climate and
 steps, through a word table that was frozen before the first score (`case_words`, `case_twin_words`)
@@ -38,6 +39,7 @@ from case_scores import (
     tally,
 )
 from case_trials import OwnPlanResult, TwinResult, own_plan_results, stability, twin_results
+from case_trouble import SCORERS, lines_of, seen_of
 from refettle.domain.finding import Where
 from refettle.domain.piece import Own, Piece, Workshop
 from refettle.domain.piece_plan import PiecePlan
@@ -354,6 +356,26 @@ def list_words(cases: Sequence[Mapping[str, object]]) -> Iterator[str]:
     yield f"{clean} of {len(adapted)} cases read without an unknown word"
 
 
+_HELP = {
+    "diagnose": "what is found behind the symptom",
+    "mend": "the mend against the source's remedy",
+    "intend": "the smallest change against what would have avoided it",
+}
+
+
+def _score_trouble(cases: Sequence[Mapping[str, object]], wanted: Sequence[str], *, as_json: bool) -> int:
+    """Print the scores of failing cases that are not disputed, each under its name; Exit status 0."""
+    truths = [(case, truth_of(case)) for case in cases]
+    seen = [seen_of(case, truth) for case, truth in truths if truth.fails and truth.group != "disputed"]
+    scored = {name: SCORERS[name](seen) for name in wanted}
+    if as_json:
+        print(json.dumps(scored if len(wanted) > 1 else scored[wanted[0]], indent=2, ensure_ascii=False))
+    else:
+        for name in wanted:
+            print(*lines_of(name, scored[name]), sep="\n")
+    return 0
+
+
 def main(arguments: Sequence[str] | None = None, engine: Engine | None = None) -> int:
     """
     Score the files of a command line.
@@ -375,6 +397,8 @@ def main(arguments: Sequence[str] | None = None, engine: Engine | None = None) -
     parser.add_argument("--json", action="store_true", help="print everything as JSON")
     parser.add_argument("--words", action="store_true", help="list what cannot be read; score nothing")
     parser.add_argument("--no-plans", action="store_true", help="leave out our own plans (faster)")
+    for name in SCORERS:
+        parser.add_argument(f"--{name}", action="store_true", help=f"score {_HELP[name]} instead")
     options = parser.parse_args(arguments)
     try:
         cases = [case for path in options.files for case in read_cases(path)]
@@ -386,6 +410,9 @@ def main(arguments: Sequence[str] | None = None, engine: Engine | None = None) -
     if options.words:
         print(*list_words(cases), sep="\n")
         return 0
+    wanted = [name for name in SCORERS if getattr(options, name)]
+    if wanted:
+        return _score_trouble(cases, wanted, as_json=options.json)
     used = engine or our_engine()
     verdicts = judge(cases, used)
     scored = score(verdicts, used, plans=not options.no_plans)

@@ -17,6 +17,8 @@ Run = tuple[Step, ...]
 _NICE_H = (0.25, 0.5, 1, 2, 3, 4, 6, 8, 12, 16, 24, 36, 48, 72, 96, 120, 168, 240, 336, 504, 720)
 _CLEANERS = ("soap-water", "alkaline-degreaser", "mineral-spirits", "naphtha", "mould-wash", "bleach-water")
 _REMOVERS = ("alcohol", "mild-remover", "strong-solvent", "caustic", "heat-gun", "card-scraper")
+_HARD = 50
+"""Ripeness [%] under which an old film never hardened: too soft to sand or to scrape, and no ground; judgement."""
 _REMOVERS_OFFERED = 3
 _LEAD_POSSIBLE = 0.02
 _ACTS_H = 0.25
@@ -183,7 +185,8 @@ class GroundMenu:
             yield ()
             return
         loose = any(f.hold < 60 for s in states for f in s.stack)
-        if not self.bare_first:
+        gummy = any(f.old and f.ripe < _HARD for s in states for f in s.stack)
+        if not self.bare_first and not gummy:
             how = frozenset({"loose", "wet"}) if self.lead(states) else frozenset({"loose"})
             yield ((Step(verb="scrape", how=how),) if loose else ())
         kept = self.keep_film or self.look.kind == "keep"
@@ -194,7 +197,7 @@ class GroundMenu:
         least = _SAFE_VENEER_UM if self.surface.veneer_um > 0 else _SAFE_UM
         if all(s.wood_um >= least for s in states) and self.surface.relief in {"flat", "panel"}:
             grit = 80 if self.surface.veneer_um <= 0 else 120
-            if not self.lead(states):
+            if not self.lead(states) and not gummy:
                 yield (Step(verb="sand", grit=grit, method=tool, how=frozenset({"to bare", "clean dust"})),)
 
     def lead(self, states: Sequence[State]) -> bool:

@@ -14,6 +14,7 @@ from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route
 from refettle.planning.search import Found, Search
 from refettle.planning.start import Start, relooked
+from refettle.services.agree import bares
 from refettle.services.since import Believed, Since, as_it_is, played_since
 from refettle.services.trouble import Diagnosis
 from refettle.trouble.rank import Ranked
@@ -222,9 +223,9 @@ def _ways(bed: _Bed, begin: Start) -> list[Mend]:
 
 
 def _unlike(steps: tuple[Step, ...], body: str) -> bool:
-    """Return whether a way lays another finish than the one that is there."""
+    """Return whether a way ends in another finish than the one that is there, or in none."""
     laid = {s.what for s in steps if s.verb in {"paint", "topcoat"}}
-    return bool(body) and bool(laid) and body not in laid
+    return bool(body) and body not in laid and (bool(laid) or bares(steps))
 
 
 def _with_open_tins(workshop: Workshop, steps: tuple[Step, ...]) -> Workshop:

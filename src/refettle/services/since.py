@@ -17,6 +17,7 @@ Believed = tuple[tuple[Ranked, float], ...]
 """Causes with their share of belief [1]."""
 _CARDS = {card.id: card for card in RULES}
 _GONE = 15
+_NEVER_HARD = 20
 _MOST_WORLDS = 4
 _SOFT = frozenset({"soft-film", "softened-in-use"})
 
@@ -109,7 +110,7 @@ def _now(state: State, cause: Ranked) -> State:
     Notes
     -----
     Films that have dried are part of the old finish from now on. A film that stays soft for another reason than
-    its air will not harden: it holds nothing.
+    its air will not harden: it holds nothing, and is too soft to sand or to scrape.
     """
     card = _CARDS.get(cause.suspect.rule) or next(c for c in RULES if c.fault == cause.suspect.fault)
     changed = card.effect(state)
@@ -119,7 +120,7 @@ def _now(state: State, cause: Ranked) -> State:
     for i, film in enumerate(changed.stack):
         stays = film.ripe >= 100 or film.old
         if soft and i == last:
-            films.append(replace(film, hold=_GONE, old=True, ripe=AGED, um=max(film.um, 1)))
+            films.append(replace(film, hold=_GONE, old=True, ripe=_NEVER_HARD, um=max(film.um, 1)))
         else:
             films.append(_settled(film) if stays else film)
     patchy = "patchy-colour" in changed.damage and not any(f.um for f in films)
