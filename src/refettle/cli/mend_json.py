@@ -5,7 +5,7 @@ from refettle.cli.diagnose_json import looked_json
 from refettle.cli.json_parts import SCHEMA_VERSION, Document, finding_json, rounded, written
 from refettle.cli.plan_json import purchase_json, route_json
 from refettle.knowledge.knowledge import Knowledge
-from refettle.services.put_right import Mend
+from refettle.services.mend_ways import Mend
 
 
 def mend_json(laid: Laid, mended: Mended) -> str:
@@ -52,6 +52,7 @@ def _mend(mend: Mend, know: Knowledge) -> Document:
     return {
         "name": mend.name,
         "depth": mend.depth,
+        "place": mend.place,
         "cost": rounded(mend.cost),
         "route": None if mend.route is None else route_json(mend.route, know),
     }

@@ -10,7 +10,7 @@ from refettle.cli.trouble_words import COLUMN, fault_words, start, write_underst
 from refettle.cli.words import chance_words
 from refettle.domain.piece_plan import Purchase
 from refettle.knowledge.knowledge import Knowledge
-from refettle.services.put_right import Mend
+from refettle.services.mend_ways import Mend
 from refettle.services.step_words import step_words
 
 _SHOWN_RISK: Final = 0.05

@@ -48,7 +48,7 @@ def write_understood(page: Page, looked: Looked) -> None:
     words = dict(found.heard.words)
     signs = [(sign, surety) for sign, surety in found.told.signs.items() if surety > 0]
     page.heading("What was understood")
-    for sign, surety in signs:
+    for sign, _ in signs:
         heard = f'"{words[sign]}"' if sign in words else "your answer"
         page.marked(heard, f"{book.signs[sign].name} ({sign})", indent=2, column=COLUMN)
     for sign, surety in found.told.signs.items():

@@ -1,6 +1,6 @@
 """One surface on the bench: engines per zone, prices, and what was worked out once for all its searches."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TypeVar, cast
 
@@ -109,6 +109,10 @@ class Bench:
         if value is None:
             value = self._harm[fault] = harm(self.know, self.workshop, fault, self.surface.area_m2)
         return value
+
+    def count_as(self, harm_of: Mapping[str, float]) -> None:
+        """Take the harm of some faults [money] as given, whatever the area: before the first search."""
+        self._harm.update(harm_of)
 
     def recess_share(self) -> float:
         """Return the share of hollows and edges [1]."""

@@ -12,6 +12,8 @@ OPEN_PORES = 0.3
 """Openness of pores [1] from which they hold liming white; judgement."""
 _SMELL_LEFT = 0.15
 """Strength of a smell [1] that is taken for none; judgement."""
+_SHOWN_THROUGH = frozenset({"natural", "stained", "waxed"})
+"""Looks in which one sees where a film is gone."""
 _OF_FILM = frozenset({"worn-film", "scratches", "crazed-film"})
 
 
@@ -118,9 +120,19 @@ def flaws(know: Knowledge, look: Look, state: State, area_m2: float) -> float:
     """
     size = min(1.0, 0.35 + area_m2)
     total = sum(offence(know, look, state, name) for name in state.damage) * _FLAW_MONEY * size
+    if look.base in _SHOWN_THROUGH:
+        total += _bare_in_places(know, state) * _FLAW_MONEY * size
     if look.kind == "keep":
         total += 0.15 * _FLAW_MONEY * sum(p for _, p in state.on_top) / 100.0 * size
     return total
+
+
+def _bare_in_places(know: Knowledge, state: State) -> float:
+    """Return the share of an old film that is gone and that nothing fresh covers [1]; oil that lies in the wood is none."""
+    top = state.top
+    if top is None or not top.old or know.film(top.cls).needs_bare:
+        return 0.0
+    return top.patchy / 100.0
 
 
 def offence(know: Knowledge, look: Look, state: State, damage: str) -> float:

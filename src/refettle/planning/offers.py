@@ -10,7 +10,7 @@ from refettle.knowledge.facts import FilmFacts
 from refettle.planning.effects import drying_rate
 from refettle.planning.offers_ground import GroundMenu, Run, nice_hours, wait_until
 
-__all__ = ["CLOSING", "CLOSING_USE", "CURE", "STAGES", "Menu", "Run", "nice_hours", "wait_until"]
+__all__ = ["CLOSING_USE", "CURE", "STAGES", "Menu", "Run", "nice_hours", "wait_until"]
 
 _WHITES = {"limed": "lime", "whitewashed": "whiten"}
 STAGES = ("clean", "remove", "mend", "smooth", "colour", "under", "body", "protect", "close")
@@ -336,9 +336,8 @@ class Menu(GroundMenu):
         steps = []
         if wrap > 0:
             steps.append(Step(verb="wait", what="safe to wrap", wait_after_h=nice_hours(wrap)))
-        yield (*steps, *CLOSING)
+        yield (*steps, CURE, replace(CLOSING_USE, how=self.meets) if self.meets else CLOSING_USE)
 
 
 CURE = Step(verb="wait", what="cure", wait_after_h=24.0 * 28)
 CLOSING_USE = Step(verb="use", what="ordinary use")
-CLOSING = (CURE, CLOSING_USE)

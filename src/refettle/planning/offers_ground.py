@@ -85,6 +85,8 @@ class GroundMenu:
         Whether it must stay, for the same reason.
     trouble
         Whether a fresh film is put right: it may be softened and levelled with its own solvent.
+    meets
+        What the surface is known to meet in use, values of `EVENT_MARKS`.
     """
 
     know: Knowledge
@@ -98,6 +100,7 @@ class GroundMenu:
     bare_first: bool = False
     keep_film: bool = False
     trouble: bool = False
+    meets: frozenset[str] = frozenset()
 
     @property
     def air(self) -> Air:

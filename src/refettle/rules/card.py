@@ -5,12 +5,15 @@ from dataclasses import dataclass, replace
 from typing import Literal
 
 from refettle.domain.plan import Hit
-from refettle.domain.state import Film, State
+from refettle.domain.state import Film, State, changed
 from refettle.rules.situation import Read, Situation, limited
 
 Level = Literal["coat", "work", "expose", "use"]
 Onset = Literal["immediate", "hours", "days", "weeks", "months", "years"]
 _NOTICED = 60
+_MUSTY = 40
+_FIBRES_THROUGH = 50
+"""Share of a film that standing fibres go through [%]; judgement."""
 Judge = Callable[[Situation], "Cause | None"]
 
 
@@ -92,12 +95,11 @@ class Card:
         )
 
 
-def _change_top(state: State, *, hold: int | None = None, ripe: int | None = None) -> State:
+def _change_top(state: State, **changes: object) -> State:
     """Return the state with its uppermost film changed."""
     if not state.stack:
         return state
-    top: Film = state.stack[-1]
-    top = replace(top, hold=top.hold if hold is None else hold, ripe=top.ripe if ripe is None else ripe)
+    top: Film = changed(state.stack[-1], **changes)
     return replace(state, stack=(*state.stack[:-1], top))
 
 
@@ -126,6 +128,11 @@ def colour_is_patchy(state: State) -> State:
     return replace(state, damage=state.damage | {"patchy-colour"})
 
 
+def film_is_yellowed(state: State) -> State:
+    """Return the state with a film that has gone yellow for good."""
+    return replace(state, damage=state.damage | {"yellowed-film"})
+
+
 def film_is_cracked(state: State) -> State:
     """Return the state with a crazed top film."""
     return replace(_change_top(state, hold=60), damage=state.damage | {"crazed-film"})
@@ -142,8 +149,9 @@ def wood_is_dark(state: State) -> State:
 
 
 def wood_is_rough(state: State) -> State:
-    """Return the state with raised fibres."""
-    return replace(state, raised=True)
+    """Return the state with fibres that stand through its film: cut off, they leave the wood open there."""
+    through = max((film.patchy for film in state.stack[-1:]), default=0)
+    return replace(_change_top(state, patchy=max(through, _FIBRES_THROUGH)), raised=True)
 
 
 def veneer_is_loose(state: State) -> State:
@@ -170,8 +178,9 @@ def smell_is_there(state: State) -> State:
 
 
 def mould_is_there(state: State) -> State:
-    """Return the state with mould on it, and what feeds it."""
-    return replace(state.with_soil("mould", 80), damp=max(state.damp, 4))
+    """Return the state with mould on it, its smell in the wood, and what feeds it."""
+    musty = max(_MUSTY, round(100 * state.strength("musty")))
+    return replace(state.with_soil("mould", 80).with_cause("musty", musty), damp=max(state.damp, 4))
 
 
 def nothing_changes(state: State) -> State:

@@ -1,6 +1,6 @@
 """Yellowing and light."""
 
-from refettle.rules.card import Card, Cause, colour_is_wrong
+from refettle.rules.card import Card, Cause, film_is_yellowed
 from refettle.rules.situation import Situation, film_key, ramp
 
 
@@ -55,12 +55,12 @@ def film_yellows_in_use(sit: Situation) -> Cause | None:
 CARDS = (
     Card(
         id="amber-over-light-paint", fault="yellowing", mechanism="light", levels=("coat",),
-        effect=colour_is_wrong, layer="film", onset=("immediate", "months"),
+        effect=film_is_yellowed, layer="film", onset=("immediate", "months"),
         signs=("pale colours turn cream or yellow at once or within months",),
         sources=("common-practice",), judge=amber_over_light,
     ),
     Card(
-        id="film-yellows", fault="yellowing", mechanism="light", levels=("use",), effect=colour_is_wrong,
+        id="film-yellows", fault="yellowing", mechanism="light", levels=("use",), effect=film_is_yellowed,
         layer="film", onset=("months", "years"), signs=("yellow where it is shut away, paler in the light",),
         sources=("common-practice",), judge=film_yellows_in_use,
     ),

@@ -42,12 +42,23 @@ class Since:
 def played_since(
     know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface, steps: tuple[Step, ...]
 ) -> Since:
-    """Return a surface with what was done to it played in every world; use at the end is left out."""
+    """
+    Return a surface with what was done to it played in every world.
+
+    Notes
+    -----
+    Rules that speak in use are asked; the state is the one before it.
+    """
     before = start(know, piece, replace(surface, done=()))
     work = tuple(step for step in steps if step.verb != "use")
+    whole = trace(know, before, steps, workshop.air_likely)
+    till = trace(know, before, work, workshop.air_likely) if work != steps else whole
     ends = tuple(
-        tuple((_chances(hit for hit, _ in met.values()), state) for met, state in row)
-        for row in trace(know, before, work, workshop.air_likely)
+        tuple(
+            (_chances(hit for hit, _ in met.values()), state)
+            for (met, _), (_, state) in zip(row, end, strict=True)
+        )
+        for row, end in zip(whole, till, strict=True)
     )
     return Since(before, ends)
 

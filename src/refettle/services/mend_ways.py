@@ -1,0 +1,212 @@
+"""The ways in which trouble is put right: the search from the surface as it is, under several menus."""
+
+from dataclasses import dataclass, replace
+
+from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.plan import Route
+from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.planning.bench import Bench
+from refettle.planning.engine import Engine, Memory
+from refettle.planning.goal import offence
+from refettle.planning.offers import Menu
+from refettle.planning.reasons import make_route
+from refettle.planning.search import Found, Search
+from refettle.planning.start import Start, relooked
+from refettle.services.agree import bares
+from refettle.services.since import Since
+
+_MOST = 150
+_OTHER_COAT = 12.0
+"""What a finish unlike that of its neighbours takes off the worth [money/m²]; judgement."""
+_PLACE = 0.15
+"""Share of a face that trouble in one place takes [1]; judgement."""
+_BLENDS, _BLENDS_IN_PAINT, _BLENDS_HARDLY = 3.0, 8.0, 20.0
+_OFFENDS = 0.2
+DEPTHS = ("leave", "wait", "film", "seal", "wood", "look")
+"""How deep a mend goes: nothing; time and warmth; the film is levelled or coated again; a barrier first; to the
+wood; another look."""
+NAMES = {
+    "leave": "Leave it as it is", "wait": "Warm and wait", "film": "Mend the film", "seal": "Seal it and coat again",
+    "wood": "Go back to the wood", "look": "Paint it instead",
+}  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mend:
+    """
+    One way to put it right.
+
+    Attributes
+    ----------
+    name
+        What it is, in plain words.
+    depth
+        One of `DEPTHS`.
+    route
+        The steps with costs and risks; None where nothing is done.
+    cost
+        What it costs in all, faults that may follow included [money].
+    place
+        Whether it is done where the trouble sits and nowhere else.
+    """
+
+    name: str
+    depth: str
+    route: Route | None
+    cost: float
+    place: bool = False
+
+
+@dataclass(frozen=True, slots=True)
+class Bed:
+    """What all searches of one surface share: facts, place, piece, open tins, what was done, what was played."""
+
+    know: Knowledge
+    piece: Piece
+    workshop: Workshop
+    steps: tuple[Step, ...]
+    look: Look
+    faults: tuple[str, ...]
+    place: bool
+    meets: frozenset[str]
+    since: Since
+    memory: Memory
+    engines: list[Engine]
+
+    def bench(self, begin: Start) -> Bench:
+        """Return a bench that remembers what the others have judged on the same ground."""
+        same = begin.grounds == self.since.before.grounds
+        return Bench(
+            self.know, self.workshop, begin.surface, begin,
+            memory=self.memory, engines=self.engines if same else [],
+        )  # fmt: skip
+
+    def menu(self, surface: Surface) -> Menu:
+        """Return what may be offered to put trouble right."""
+        return Menu(
+            know=self.know, workshop=self.workshop, surface=surface, look=self.look,
+            constraints=self.piece.constraints, trouble=True, meets=self.meets,
+        )  # fmt: skip
+
+    def body(self) -> str:
+        """Return the class that made the look; empty where none was laid."""
+        laid = [step.what for step in self.steps if step.verb in {"paint", "topcoat"}]
+        return laid[-1] if laid else ""
+
+
+def search_on(bench: Bench, menu: Menu, most: int = _MOST) -> Found:
+    """Return the best way under a menu."""
+    return Search(bench, menu, tuple(w.weight for w in bench.begin.worlds)).run(most)
+
+
+def ways_of(bed: Bed, begin: Start, left: float) -> list[Mend]:
+    """
+    Return the ways that the search finds.
+
+    Parameters
+    ----------
+    bed, begin
+        The surface as it is.
+    left
+        What it costs to leave what went wrong [money].
+
+    Returns
+    -------
+    list of Mend
+        With the coats it has, on the film, from the wood, to another look; where the trouble sits in one place,
+        there alone too.
+    """
+    bench, menu, body = bed.bench(begin), bed.menu(begin.surface), bed.body()
+    own = replace(menu, wanted=frozenset({body}), wanted_stage="body")
+    tried = [(bench, menu), (bench, replace(menu, keep_film=True)), (bench, replace(menu, bare_first=True))]
+    tried += [(bench, own)] if body else []
+    if bed.look.kind not in {"opaque", "bare", "odour-free"}:
+        painted = Look(kind="opaque")
+        again = bed.bench(relooked(bed.know, begin, painted))
+        tried.append((again, replace(menu, look=painted, surface=again.surface)))
+    if bed.place:
+        small = replace(begin, surface=replace(begin.surface, area_m2=_PLACE * begin.surface.area_m2))
+        there = bed.bench(small)
+        there.count_as({fault: bench.harm_of(fault) for fault in bed.faults})
+        local = replace(own if body else menu, surface=there.surface)
+        tried += [(there, local), (there, replace(local, bare_first=True))]
+    found: dict[tuple[tuple[Step, ...], bool], Mend] = {}
+    for on, with_menu in tried:
+        mend = _one_way(bed, on, with_menu, left)
+        if mend is not None and mend.route is not None:
+            key = (tuple(cost.step for cost in mend.route.steps), mend.place)
+            found.setdefault(key, mend)
+    return list(found.values())
+
+
+def _one_way(bed: Bed, on: Bench, menu: Menu, left: float) -> Mend | None:
+    """Return the best way under a menu, or None where there is none that does anything."""
+    way = search_on(on, menu)
+    if not way.steps:
+        return None
+    route = make_route(on, menu, way, "put right", with_reasons=False)
+    if not route.steps:
+        return None
+    body, whole = bed.body(), bed.since.before.surface.area_m2
+    depth = "look" if menu.look.kind != bed.look.kind else depth_of(route, menu.look)
+    place = on.surface.area_m2 < whole
+    cost = way.cost + left * _unmended(bed, on, menu.look, way.steps)
+    if menu.wanted_stage != "body":
+        cost += _OTHER_COAT * _unlike(way.steps, body) * whole
+    if place:
+        cost += _blend(bed, body) * whole
+    name = f"{NAMES[depth]}, at the place only" if place else NAMES[depth]
+    return Mend(name=name, depth=depth, route=route, cost=cost, place=place)
+
+
+def _blend(bed: Bed, body: str) -> float:
+    """Return what a place that was mended alone takes off the worth, as it shows [money/m²]; judgement."""
+    if not body:
+        return 0.0
+    facts = bed.know.film(body)
+    if facts.redissolves or facts.needs_bare:
+        return _BLENDS
+    return _BLENDS_HARDLY if not facts.opaque else _BLENDS_IN_PAINT
+
+
+def _unmended(bed: Bed, on: Bench, look: Look, steps: tuple[Step, ...]) -> float:
+    """Return the share of belief in which what went wrong is still seen after a way [1]."""
+    before = {name for row in bed.since.ends for _, state in row for name in state.damage}
+    seen = 0.0
+    for world in on.begin.worlds:
+        for engine, state in zip(on.engines, world.states, strict=True):
+            new = state.damage - before
+            end = state
+            for step in steps:
+                end = engine.after(end, step)
+            if any(offence(bed.know, look, end, name) > _OFFENDS for name in new & end.damage):
+                seen += world.weight
+                break
+    return seen
+
+
+def _unlike(steps: tuple[Step, ...], body: str) -> bool:
+    """Return whether a way ends in another finish than the one that is there, or in none."""
+    laid = {s.what for s in steps if s.verb in {"paint", "topcoat"}}
+    return bool(body) and body not in laid and (bool(laid) or bares(steps))
+
+
+def depth_of(route: Route, look: Look) -> str:
+    """
+    Return how deep a route goes, of `DEPTHS`.
+
+    Notes
+    -----
+    A sealer that is itself the finish is a film like any other; against smell any film is there to seal.
+    """
+    steps = [cost.step for cost in route.steps]
+    verbs = {step.verb for step in steps}
+    if "strip" in verbs or any("to bare" in step.how for step in steps):
+        return "wood"
+    coats = [step for step in steps if step.is_coat]
+    if coats and look.kind == "odour-free":
+        return "seal"
+    if any(step.verb in {"prime", "seal"} and step is not coats[-1] for step in coats):
+        return "seal"
+    return "film" if verbs - {"wait", "climate"} else "leave"
