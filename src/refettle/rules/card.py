@@ -11,6 +11,7 @@ from refettle.rules.situation import Read, Situation, limited
 Level = Literal["coat", "work", "expose", "use"]
 Onset = Literal["immediate", "hours", "days", "weeks", "months", "years"]
 _NOTICED = 60
+_LIFTED = 15
 _MUSTY = 40
 _FIBRES_THROUGH = 50
 """Share of a film that standing fibres go through [%]; judgement."""
@@ -105,7 +106,13 @@ def _change_top(state: State, **changes: object) -> State:
 
 def film_lets_go(state: State) -> State:
     """Return the state with its top film flaking: it must come off before anything is laid on it."""
-    return _change_top(state, hold=15)
+    return _change_top(state, hold=_LIFTED)
+
+
+def films_let_go(state: State) -> State:
+    """Return the state with its top film lifted together with the one below."""
+    lifted = tuple(replace(film, hold=_LIFTED) for film in state.stack[-2:])
+    return replace(state, stack=(*state.stack[: -len(lifted)], *lifted)) if lifted else state
 
 
 def film_stays_soft(state: State) -> State:

@@ -1,7 +1,7 @@
 """Lifting: strong solvents that swell the film below."""
 
 from refettle.domain.state import Film
-from refettle.rules.card import Card, Cause, Judge, Level, Onset, film_lets_go
+from refettle.rules.card import Card, Cause, Judge, Level, Onset, films_let_go
 from refettle.rules.situation import Situation, cure_share, film_key, ramp
 
 _RESISTS = {
@@ -130,7 +130,7 @@ def _card(
 ) -> Card:
     """Return a card of this mechanism."""
     return Card(
-        id=card_id, fault="wrinkling", mechanism="lifting", levels=levels, effect=film_lets_go, layer="below",
+        id=card_id, fault="wrinkling", mechanism="lifting", levels=levels, effect=films_let_go, layer="below",
         onset=onset, signs=("the film crinkles or lifts as the coat goes on",), sources=("common-practice",),
         judge=judge,
     )  # fmt: skip

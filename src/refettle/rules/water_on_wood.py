@@ -1,5 +1,7 @@
 """Water on wood: raised grain, swelling, veneer that lets go."""
 
+from math import prod
+
 from refettle.rules.card import Card, Cause, veneer_is_loose, wood_is_rough
 from refettle.rules.situation import Situation, film_key, ramp, shared_film_barrier
 
@@ -31,6 +33,7 @@ def edges_drink_water(sit: Situation) -> Cause | None:
         through = min(through, 0.35)
         if any(sit.know.film(f.cls).carrier != "water" for f in sit.before.stack if f.um > 0):
             through = min(through, 0.12)
+        through = max(through, prod(f.patchy / 100.0 for f in sit.before.stack if f.um > 0))
     heavy = 1.2 if sit.step.film == "heavy" else 1.0
     return Cause(
         chance=wood.swells * min(1.0, 0.35 + 0.55 * new.water_share) * through * heavy,

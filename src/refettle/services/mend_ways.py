@@ -7,6 +7,7 @@ from refettle.domain.plan import Route
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.bench import Bench
+from refettle.planning.cost import harm
 from refettle.planning.engine import Engine, Memory
 from refettle.planning.goal import offence
 from refettle.planning.offers import Menu
@@ -22,6 +23,8 @@ _OTHER_COAT = 12.0
 _PLACE = 0.15
 """Share of a face that trouble in one place takes [1]; judgement."""
 _BLENDS, _BLENDS_IN_PAINT, _BLENDS_HARDLY = 3.0, 8.0, 20.0
+_AGAIN = 2.0
+"""How many times a fault counts that comes back after its mend [1]; judgement."""
 _OFFENDS = 0.2
 DEPTHS = ("leave", "wait", "film", "seal", "wood", "look")
 """How deep a mend goes: nothing; time and warmth; the film is levelled or coated again; a barrier first; to the
@@ -75,12 +78,22 @@ class Bed:
     engines: list[Engine]
 
     def bench(self, begin: Start) -> Bench:
-        """Return a bench that remembers what the others have judged on the same ground."""
-        same = begin.grounds == self.since.before.grounds
-        return Bench(
+        """
+        Return a bench that remembers what the others have judged on the same ground.
+
+        Notes
+        -----
+        What went wrong once counts `_AGAIN` times where it may come back, and on the whole face.
+        """
+        before = self.since.before
+        same = begin.grounds == before.grounds
+        made = Bench(
             self.know, self.workshop, begin.surface, begin,
             memory=self.memory, engines=self.engines if same else [],
         )  # fmt: skip
+        area = before.surface.area_m2
+        made.count_as({fault: _AGAIN * harm(self.know, self.workshop, fault, area) for fault in self.faults})
+        return made
 
     def menu(self, surface: Surface) -> Menu:
         """Return what may be offered to put trouble right."""
@@ -128,7 +141,6 @@ def ways_of(bed: Bed, begin: Start, left: float) -> list[Mend]:
     if bed.place:
         small = replace(begin, surface=replace(begin.surface, area_m2=_PLACE * begin.surface.area_m2))
         there = bed.bench(small)
-        there.count_as({fault: bench.harm_of(fault) for fault in bed.faults})
         local = replace(own if body else menu, surface=there.surface)
         tried += [(there, local), (there, replace(local, bare_first=True))]
     found: dict[tuple[tuple[Step, ...], bool], Mend] = {}
@@ -175,14 +187,12 @@ def _unmended(bed: Bed, on: Bench, look: Look, steps: tuple[Step, ...]) -> float
     before = {name for row in bed.since.ends for _, state in row for name in state.damage}
     seen = 0.0
     for world in on.begin.worlds:
-        for engine, state in zip(on.engines, world.states, strict=True):
-            new = state.damage - before
-            end = state
+        for engine, state, share in zip(on.engines, world.states, on.begin.shares, strict=True):
+            new, end = state.damage - before, state
             for step in steps:
                 end = engine.after(end, step)
             if any(offence(bed.know, look, end, name) > _OFFENDS for name in new & end.damage):
-                seen += world.weight
-                break
+                seen += world.weight * share
     return seen
 
 

@@ -6,7 +6,7 @@ from refettle.domain.air import Air
 from refettle.domain.piece import Look, Piece, Surface, Workshop
 from refettle.domain.step import Step
 from refettle.knowledge.knowledge import Knowledge
-from refettle.planning.cost import hazard
+from refettle.planning.cost import harm, hazard
 from refettle.planning.engine import Engine, Memory, play
 from refettle.planning.offers import Menu
 from refettle.planning.reasons import make_route
@@ -151,8 +151,8 @@ def _look_of(know: Knowledge, surface: Surface, steps: tuple[Step, ...]) -> Look
 
 def _left_alone(bed: Bed, begin: Start, causes: Believed) -> Mend:
     """Return leaving it: no work, and the fault at its harm as the search counts one that is sure."""
-    bench = bed.bench(begin)
-    stays = sum(share * bench.harm_of(cause.suspect.fault) for cause, share in causes)
+    area = begin.surface.area_m2
+    stays = sum(share * harm(bed.know, bed.workshop, cause.suspect.fault, area) for cause, share in causes)
     return Mend(name=NAMES["leave"], depth="leave", route=None, cost=hazard(1.0) * stays)
 
 
@@ -188,7 +188,8 @@ def _waits(bed: Bed, begin: Start, causes: Believed) -> list[Mend]:
     menu = Menu(know=bed.know, workshop=bed.workshop, surface=begin.surface, look=Look(kind="keep"))
     found = Found(steps=(step,), cost=0.0, expanded=0, exact=True, bound=0.0)
     route = make_route(bench, menu, found, "wait", with_reasons=False)
-    rest = min((bench.harm_of(cause.suspect.fault) for cause, _ in causes), default=0.0)
+    area = begin.surface.area_m2
+    rest = min((harm(bed.know, bed.workshop, cause.suspect.fault, area) for cause, _ in causes), default=0.0)
     cost = 5.0 * bed.workshop.day_worth + (1.0 - aired) * rest
     return [Mend(name=NAMES["wait"], depth="wait", route=route, cost=cost)]
 
