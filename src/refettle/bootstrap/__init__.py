@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
+from refettle.bootstrap.journal import learnt_from, with_journal
 from refettle.bootstrap.naming import piece_names, surface_named
 from refettle.bootstrap.trouble import Looked, Mended, Said, look_into, mend, told_of_time
 from refettle.bootstrap.wrong_call import WrongCall
@@ -12,11 +13,13 @@ __all__ = [
     "Mended",
     "Said",
     "WrongCall",
+    "learnt_from",
     "look_into",
     "mend",
     "piece_names",
     "surface_named",
     "told_of_time",
+    "with_journal",
 ]
 
 if TYPE_CHECKING:
@@ -133,8 +136,8 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.files.tables import load_knowledge  # noqa: PLC0415 - heavy
     from refettle.files.workshop_file import read_workshop  # noqa: PLC0415 - heavy
 
-    piece_text = _opened(piece_file)
-    shop_text = USUAL_WORKSHOP if workshop_file is None else _opened(workshop_file)
+    piece_text = opened(piece_file)
+    shop_text = USUAL_WORKSHOP if workshop_file is None else opened(workshop_file)
     know = load_knowledge()
     if not isinstance(piece_text, str) or not isinstance(shop_text, str):
         unreadable = tuple(text for text in (piece_text, shop_text) if not isinstance(text, str))
@@ -146,12 +149,15 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.services.binding import bind_products  # noqa: PLC0415 - only once there is a workshop
     from refettle.services.shelf import sort_shelf  # noqa: PLC0415 - only once there is a workshop
 
+    know, noted = with_journal(know, workshop, workshop_file)
+    if any(finding.level == "error" for finding in noted):
+        return Refused(findings=(*said, *more, *noted), knowledge_version=know.version)
     know, workshop = bind_products(know, workshop)
     workshop, shelf = sort_shelf(know, workshop)
-    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf))
+    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf, *noted))
 
 
-def _opened(path: str) -> "str | Finding":
+def opened(path: str) -> "str | Finding":
     """Return the text of a file, or the finding that it is none; WrongCall where it cannot be opened."""
     from refettle.files.text_file import Unopened, text_of  # noqa: PLC0415 - a help page does without
 

@@ -15,6 +15,7 @@ order, and why.
   refettle facts white            why white, why craters, why it peels; veneer?
   refettle facts COAT --over COAT what goes over what
   refettle facts --air "8 C, 80 %"  is today too cold; with a COAT: how long
+  refettle learn FILE             what your own work says beside the handbook
   refettle new FILE               a short piece file to begin with
 
 FILE is a piece file: a few lines on wood, old finish and the look you want.
@@ -197,11 +198,25 @@ Exit 0: there is a way.  1: an error in a file, or nothing that is known here.
 2: wrong call.
 """
 
+LEARN = f"""\
+refettle learn FILE [--workshop FILE] [--json]
+
+Says what your own work shows beside the handbook: hours by kind of work, what
+you lay, how it dries with you, coats until it covers, faults that came and that
+did not. Each leans on the handbook until there are entries enough.
+
+  FILE              the journal: entries of work and of faults
+{_SHARED}\
+
+Exit 0: answered.  1: an error in a file.  2: wrong call.
+"""
+
 PAGES = {
     "plan": PLAN,
     "foresee": FORESEE,
     "diagnose": DIAGNOSE,
     "mend": MEND,
+    "learn": LEARN,
     "why": WHY,
     "buy": BUY,
     "days": DAYS,

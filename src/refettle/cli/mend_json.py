@@ -42,6 +42,9 @@ def mend_json(laid: Laid, mended: Mended) -> str:
             "unlike": list(around.unlike),
             "kept": around.kept,
             "shelf": [purchase_json(item) for item in around.shelf],
+            "care": [
+                {"id": c.id, "steps": list(c.steps), "text": c.text, "source": c.source} for c in around.care
+            ],
             "findings": [finding_json(finding) for finding in laid.findings],
         }
     )

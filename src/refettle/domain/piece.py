@@ -358,6 +358,8 @@ class Workshop:
         Tins on the shelf or to be had.
     prices
         Price per litre by class [money/L] that override the class price.
+    journal
+        Path of the journal that is learnt from, as the file gives it; empty = none.
     invented
         Whether the file says that it is made up.
     assumed
@@ -378,5 +380,6 @@ class Workshop:
     hours_per_evening: float = 2.0
     products: tuple[Product, ...] = ()
     prices: tuple[tuple[str, float], ...] = ()
+    journal: str = ""
     invented: bool = False
     assumed: tuple[Assumed, ...] = ()

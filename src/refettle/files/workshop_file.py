@@ -17,7 +17,7 @@ from refettle.knowledge.knowledge import Knowledge
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
-    "clamps", "evenings per week", "hours per evening", "stock", "prices", "invented",
+    "clamps", "evenings per week", "hours per evening", "stock", "prices", "journal", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
 USUAL_TOOLS: Final = (
@@ -86,6 +86,8 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
         case "currency":
             draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
+        case "journal":
+            draft.workshop = replace(shop, journal=desk.text(entry.value, key) or "")
         case "ventilation":
             said = desk.choice(entry.value, key, VENTILATION, "ventilation")
             draft.workshop = replace(shop, ventilation=said or shop.ventilation)

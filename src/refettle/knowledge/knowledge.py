@@ -1,10 +1,11 @@
 """Everything known, as one value: resolved facts by id, and the rows behind each of them."""
 
 from collections.abc import Iterable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from typing import Any, Self
 
 from refettle.knowledge import facts, resolve
+from refettle.knowledge.own import OwnWork
 from refettle.knowledge.rows import FactRow, Identity, Property, SourceRow, Value, value_of
 
 Words = dict[str, tuple[str, str]]
@@ -34,6 +35,8 @@ class Knowledge:
         Band and kind → old finish classes with shares [1].
     words
         Kind → bare spelling → id and spelling as written.
+    offsets, litre_factors
+        From own work: rule id → what is added to its log-odds [1]; film class → factor on what is laid [1].
     """
 
     version: str
@@ -59,6 +62,8 @@ class Knowledge:
     rows_by_subject: resolve.RowsBySubject
     priors: resolve.Priors
     words: Mapping[str, Words]
+    offsets: Mapping[str, float] = field(default_factory=dict)
+    litre_factors: Mapping[str, float] = field(default_factory=dict)
 
     @classmethod
     def build(
@@ -374,9 +379,66 @@ class Knowledge:
             words={**self.words, "film": words},
         )
 
+    def with_own(self, own: OwnWork) -> "Knowledge":
+        """
+        Return knowledge with the person's own factors and offsets worked in.
+
+        Parameters
+        ----------
+        own
+            What their work says.
+
+        Returns
+        -------
+        Knowledge
+            A new bundle; this one stays as it is. Rows and sources are those of the tables still.
+        """
+        hours = own.hours_of
+        return replace(
+            self,
+            films={id_: _own_film(film, own) for id_, film in self.films.items()},
+            labours={
+                id_: replace(
+                    labour,
+                    flat_m2_h=labour.flat_m2_h / hours(f"{id_}/flat"),
+                    frame_m2_h=labour.frame_m2_h / hours(f"{id_}/frame"),
+                    carved_m2_h=labour.carved_m2_h / hours(f"{id_}/carved"),
+                )
+                for id_, labour in self.labours.items()
+                if id_ != "strip"
+            }
+            | {id_: labour for id_, labour in self.labours.items() if id_ == "strip"},
+            removers={
+                id_: replace(remover, h_m2=remover.h_m2 * hours(f"strip:{id_}"))
+                for id_, remover in self.removers.items()
+            },
+            repairs={
+                id_: replace(
+                    repair,
+                    h_each=repair.h_each * hours(f"repair:{id_}"),
+                    h_m2=repair.h_m2 * hours(f"repair:{id_}"),
+                )
+                for id_, repair in self.repairs.items()
+            },
+            offsets=dict(own.offsets),
+            litre_factors={id_: own.litres_of(id_) for id_ in self.films},
+        )
+
     def _chain(self, subject: str) -> tuple[str, ...]:
         """Return the subject and its parents, nearest first."""
         return resolve.chain_of(subject, self.identities)
+
+
+_DRIES = ("touch_h", "recoat_from_h", "recoat_until_h", "sand_h", "wrap_h", "cured_h")
+
+
+def _own_film(film: facts.FilmFacts, own: OwnWork) -> facts.FilmFacts:
+    """Return a class with the person's own drying and coats."""
+    slow = own.drying.get(film.id, own.drying_else)
+    hours = {name: getattr(film, name) * slow for name in _DRIES}
+    more = own.coats.get(film.id, own.coats_else)
+    hide = 1.0 - (1.0 - min(1.0, film.hide)) ** (1.0 / more)
+    return replace(film, coats=film.coats * more, hide=hide, **hours)
 
 
 def label_class(cls: str, product_name: str) -> str:

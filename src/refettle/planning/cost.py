@@ -157,6 +157,19 @@ def step_amounts(
     )
 
 
+def work_kind(step: Step, relief: str) -> str:
+    """Return under which kind the time of a step is learnt, see `OwnWork.hours`; empty where it is not."""
+    if step.verb == "strip":
+        return f"strip:{step.what}"
+    if step.verb == "repair":
+        return f"repair:{step.what}"
+    if step.verb in {"use", "wait", "expose", "air", "test"} or step.verb in PLACE_HOURS:
+        return ""
+    hollow = step.verb == "scrape" and step.how & {"hollows", "pores"}
+    labour = "pick-out" if hollow else _LABOUR.get(step.verb) or _BY_METHOD.get(step.method, "brush-coat")
+    return f"{labour}/{_COLUMN.get(relief, 'frame_m2_h').removesuffix('_m2_h')}"
+
+
 def _rate(labour: LabourFacts, column: str) -> float:
     """Return the rate of work [m²/h] for a relief."""
     return max(0.02, float(getattr(labour, column)))
@@ -253,6 +266,7 @@ def _material(
         first = coat_litres(facts, area, step.method, step.film, first_coat_factor=factor)
         later = coat_litres(facts, area, step.method, step.film, first_coat_factor=1.0)
         litres = first + later * max(0, step.coats - 1)
+        litres *= know.litre_factors.get(step.what, 1.0)
         return litres, litres * price_per_litre(know, workshop, step.what)
     if step.verb in {"clean", "rinse", "neutralise"} and know.has("cleaner", step.what):
         return 0.0, know.cleaner(step.what).price_m2 * area

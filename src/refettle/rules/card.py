@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from math import exp, log
 from typing import Literal
 
 from refettle.domain.plan import Hit
@@ -86,14 +87,22 @@ class Card:
         cause = self.judge(situation)
         if cause is None or cause.chance < 0.005:
             return None
+        offset = situation.know.offsets.get(self.id, 0.0)
         return Hit(
             fault=self.fault,
             rule=self.id,
             cause=cause.cause or self.id,
-            chance=limited(cause.chance),
+            chance=limited(shifted(cause.chance, offset)),
             reads=cause.reads,
             why=cause.why,
         )
+
+
+def shifted(chance: float, offset: float) -> float:
+    """Return a chance with an offset on its log-odds [1]; what is impossible or sure stays so."""
+    if offset == 0.0 or chance <= 0.0 or chance >= 1.0:
+        return chance
+    return 1.0 / (1.0 + exp(-(log(chance / (1.0 - chance)) + offset)))
 
 
 def _change_top(state: State, **changes: object) -> State:
