@@ -22,10 +22,18 @@ from refettle.planning.check_sums import numbers
 from refettle.planning.check_walk import prepare
 from refettle.planning.check_whole import stand_in, whole
 from refettle.planning.mended import as_mended
+from refettle.planning.start import Start
 
 
 def check_route(
-    know: Knowledge, piece: Piece, workshop: Workshop, surface: Surface, route: Route, look: Look
+    know: Knowledge,
+    piece: Piece,
+    workshop: Workshop,
+    surface: Surface,
+    route: Route,
+    look: Look,
+    begin: Start | None = None,
+    meets: frozenset[str] = frozenset(),
 ) -> tuple[Finding, ...]:
     """
     Return what is wrong with a route.
@@ -44,6 +52,10 @@ def check_route(
         The route.
     look
         The look that it should end in.
+    begin
+        Where it starts from, for a mend; None = as the piece says.
+    meets
+        What the surface meets in use, values of `EVENT_MARKS`.
 
     Returns
     -------
@@ -52,6 +64,8 @@ def check_route(
         names something unknown is not replayed.
     """
     check = prepare(know, piece, workshop, surface, route, look)
+    if begin is not None:
+        check = replace(check, begin=begin, meets=meets)
     found = tuple(names_and_means(check))
     if any(finding.code in {"unknown-name", "unknown-verb"} for finding in found):
         return found

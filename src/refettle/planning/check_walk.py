@@ -173,6 +173,8 @@ class RouteCheck:
         Worlds and zones it starts from.
     steps
         Steps of the route, in order.
+    meets
+        What the surface meets in use, values of `EVENT_MARKS`.
     walks
         One per world and zone; empty until the names are known to be good.
     """
@@ -185,6 +187,7 @@ class RouteCheck:
     look: Look
     begin: Start
     steps: tuple[Step, ...]
+    meets: frozenset[str] = frozenset()
     walks: tuple[Walk, ...] = ()
 
     def finding(self, code: str, number: int, what: str, do: str) -> Finding:
@@ -205,7 +208,7 @@ class RouteCheck:
         """Return the check with its route walked through every world and zone, the closing use included."""
         made = Menu(know=self.know, workshop=self.workshop, surface=self.surface, look=self.look).made_air
         cure = CURE if made is None else replace(CURE, air=made)
-        whole = (*self.steps, cure, CLOSING_USE)
+        whole = (*self.steps, cure, replace(CLOSING_USE, how=self.meets))
         walks = tuple(
             walk(self.know, self.begin.grounds[z], (w, z, state), whole, self.workshop.air_likely)
             for w, world in enumerate(self.begin.worlds)

@@ -77,13 +77,13 @@ class Bed:
     memory: Memory
     engines: list[Engine]
 
-    def bench(self, begin: Start) -> Bench:
+    def bench(self, begin: Start, *, again: bool = True) -> Bench:
         """
         Return a bench that remembers what the others have judged on the same ground.
 
         Notes
         -----
-        What went wrong once counts `_AGAIN` times where it may come back, and on the whole face.
+        With `again`, what went wrong once counts `_AGAIN` times where it may come back, and on the whole face.
         """
         before = self.since.before
         same = begin.grounds == before.grounds
@@ -91,8 +91,11 @@ class Bed:
             self.know, self.workshop, begin.surface, begin,
             memory=self.memory, engines=self.engines if same else [],
         )  # fmt: skip
-        area = before.surface.area_m2
-        made.count_as({fault: _AGAIN * harm(self.know, self.workshop, fault, area) for fault in self.faults})
+        if again:
+            area = before.surface.area_m2
+            made.count_as(
+                {fault: _AGAIN * harm(self.know, self.workshop, fault, area) for fault in self.faults}
+            )
         return made
 
     def menu(self, surface: Surface) -> Menu:
@@ -157,7 +160,7 @@ def _one_way(bed: Bed, on: Bench, menu: Menu, left: float) -> Mend | None:
     way = search_on(on, menu)
     if not way.steps:
         return None
-    route = make_route(on, menu, way, "put right", with_reasons=False)
+    route = make_route(bed.bench(on.begin, again=False), menu, way, "put right", with_reasons=False)
     if not route.steps:
         return None
     body, whole = bed.body(), bed.since.before.surface.area_m2

@@ -58,12 +58,18 @@ class PutRight:
         Whether the likeliest cause taken alone, and the second alone, ask for a mend of the same depth.
     lead
         Chance of lead in what is on it now [1].
+    begin
+        The surface as it is now, from which the ways start; None where there are none.
+    meets
+        What it goes on meeting where it stands, values of `EVENT_MARKS`.
     """
 
     causes: tuple[tuple[Ranked, float], ...]
     mends: tuple[Mend, ...]
     same: bool
     lead: float = 0.0
+    begin: Start | None = None
+    meets: frozenset[str] = frozenset()
 
 
 def put_right(
@@ -119,6 +125,8 @@ def put_right(
     return PutRight(
         causes=causes, mends=tuple(sorted(mends, key=lambda mend: mend.cost)), same=_same(bed, causes),
         lead=max(world.states[0].strength("lead") for world in begin.worlds),
+        begin=begin,
+        meets=bed.meets,
     )  # fmt: skip
 
 

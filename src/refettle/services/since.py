@@ -92,13 +92,14 @@ def as_it_is(know: Knowledge, since: Since, causes: Believed) -> Start:
     """
     worlds: list[World] = []
     for cause, share in causes:
-        rule, label = cause.suspect.rule, know.fault(cause.suspect.fault).name
+        rule, name = cause.suspect.rule, know.fault(cause.suspect.fault).name
         for world, row in zip(since.before.worlds, since.ends, strict=True):
             fits = max((met.get(rule, 0.0) for met, _ in row), default=0.0) if rule else 1.0
             states = tuple(_now(state, cause) for _, state in row)
             weight = share * world.weight * fits
+            label = f"{name}, on {world.label}" if len(since.before.worlds) > 1 else name
             worlds.append(replace(world, label=label, weight=weight, states=states, marks=frozenset()))
-    merged = _merged(worlds)
+    merged = _told_apart(_merged(worlds))
     total = sum(world.weight for world in merged) or 1.0
     return replace(since.before, worlds=tuple(replace(w, weight=w.weight / total) for w in merged))
 
@@ -112,6 +113,15 @@ def _merged(worlds: list[World]) -> list[World]:
             world if known is None else replace(known, weight=known.weight + world.weight)
         )
     return sorted(together.values(), key=lambda world: -world.weight)[:_MOST_WORLDS]
+
+
+def _told_apart(worlds: list[World]) -> list[World]:
+    """Return worlds with a number behind a label that stood before, so that each has its own."""
+    labels: list[str] = []
+    for world in worlds:
+        same = sum(label == world.label or label.startswith(f"{world.label} (") for label in labels)
+        labels.append(f"{world.label} ({same + 1})" if same else world.label)
+    return [replace(world, label=label) for world, label in zip(worlds, labels, strict=True)]
 
 
 def _now(state: State, cause: Ranked) -> State:
