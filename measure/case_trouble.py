@@ -13,7 +13,11 @@ from case_pieces import Adapted, adapt_case, given_part
 from case_remedy_words import change_kind, deepest, read_remedy
 from case_scores import DEFECT_OF_FAULT, Truth
 from case_twins import ALTERNATIVE, read_advice
+from refettle.domain.piece import Surface
 from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.knowledge.signs import SignBook
+from refettle.services.trouble import Diagnosis
 
 PLACES = 3
 _SEALS = frozenset({"seal", "prime", "condition"})
@@ -86,18 +90,19 @@ def diagnosed(seen: Seen) -> list[tuple[str, float]]:
     """Return the defects in the schema's words with their chance [1], likeliest first; something else is empty."""
     from refettle.services.foresee import closed  # noqa: PLC0415 - only when scored
 
-    sums: Counter[str] = Counter()
+    sums: dict[str, float] = {}
     know, book = _facts()
     piece = seen.adapted.piece
     for surface in piece.surfaces:
         own = piece.intend[0].steps
         found = _diagnose(know, book, seen, surface, closed(own) if seen.ended else own)
         for fault, chance in found.faults:
-            sums[DEFECT_OF_FAULT.get(fault, fault)] += chance / len(piece.surfaces)
+            defect = DEFECT_OF_FAULT.get(fault, fault)
+            sums[defect] = sums.get(defect, 0.0) + chance / len(piece.surfaces)
     return sorted(sums.items(), key=lambda pair: (-pair[1], pair[0]))
 
 
-def _facts():  # type: ignore[no-untyped-def]  # noqa: ANN202 - two tables, read once
+def _facts() -> tuple[Knowledge, SignBook]:
     """Return facts and signs."""
     from refettle.files.sign_tables import load_signs  # noqa: PLC0415 - only when scored
     from refettle.files.tables import load_knowledge  # noqa: PLC0415
@@ -105,7 +110,9 @@ def _facts():  # type: ignore[no-untyped-def]  # noqa: ANN202 - two tables, read
     return load_knowledge(), load_signs()
 
 
-def _diagnose(know, book, seen: Seen, surface, steps: tuple[Step, ...]):  # type: ignore[no-untyped-def]  # noqa: ANN001, ANN202
+def _diagnose(
+    know: Knowledge, book: SignBook, seen: Seen, surface: Surface, steps: tuple[Step, ...]
+) -> Diagnosis:
     """Return what may be behind the trouble on one surface."""
     from refettle.services.trouble import diagnose  # noqa: PLC0415 - only when scored
 

@@ -1,5 +1,6 @@
 """The ways in which trouble is put right: the search from the surface as it is, under several menus."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from refettle.domain.piece import Look, Piece, Surface, Workshop
@@ -17,7 +18,7 @@ from refettle.planning.start import Start, relooked
 from refettle.services.agree import bares
 from refettle.services.since import Since
 
-_MOST = 150
+_MOST = 200
 _OTHER_COAT = 12.0
 """What a finish unlike that of its neighbours takes off the worth [money/m²]; judgement."""
 _PLACE = 0.15
@@ -135,29 +136,51 @@ def ways_of(bed: Bed, begin: Start, left: float) -> list[Mend]:
     """
     bench, menu, body = bed.bench(begin), bed.menu(begin.surface), bed.body()
     own = replace(menu, wanted=frozenset({body}), wanted_stage="body")
-    tried = [(bench, menu), (bench, replace(menu, keep_film=True)), (bench, replace(menu, bare_first=True))]
-    tried += [(bench, own)] if body else []
+    first = search_on(bench, menu)
+    tried = [(bench, menu, first)]
+    others = _others(menu, own if body else None, first.steps)
+    tried += [(bench, other, search_on(bench, other)) for other in others]
     if bed.look.kind not in {"opaque", "bare", "odour-free"}:
         painted = Look(kind="opaque")
         again = bed.bench(relooked(bed.know, begin, painted))
-        tried.append((again, replace(menu, look=painted, surface=again.surface)))
+        repaint = replace(menu, look=painted, surface=again.surface)
+        tried.append((again, repaint, _quickly(bed, again, repaint)))
     if bed.place:
         small = replace(begin, surface=replace(begin.surface, area_m2=_PLACE * begin.surface.area_m2))
         there = bed.bench(small)
         local = replace(own if body else menu, surface=there.surface)
-        tried += [(there, local), (there, replace(local, bare_first=True))]
+        tried += [(there, one, search_on(there, one)) for one in (local, replace(local, bare_first=True))]
     found: dict[tuple[tuple[Step, ...], bool], Mend] = {}
-    for on, with_menu in tried:
-        mend = _one_way(bed, on, with_menu, left)
+    for on, with_menu, way in tried:
+        mend = _as_mend(bed, on, with_menu, way, left)
         if mend is not None and mend.route is not None:
             key = (tuple(cost.step for cost in mend.route.steps), mend.place)
             found.setdefault(key, mend)
     return list(found.values())
 
 
-def _one_way(bed: Bed, on: Bench, menu: Menu, left: float) -> Mend | None:
-    """Return the best way under a menu, or None where there is none that does anything."""
-    way = search_on(on, menu)
+def _quickly(bed: Bed, on: Bench, menu: Menu) -> Found:
+    """Return the best way in the likeliest reading, with what it costs in all of them: enough for a way beside the point."""
+    likeliest = replace(on.begin, worlds=(replace(on.begin.worlds[0], weight=1.0),))
+    way = search_on(bed.bench(likeliest), menu)
+    if not way.steps:
+        return way
+    whole = Search(on, menu, tuple(world.weight for world in on.begin.worlds))
+    return replace(way, cost=whole.cost_of(way.steps))
+
+
+def _others(menu: Menu, own: Menu | None, best: tuple[Step, ...]) -> Iterator[Menu]:
+    """Yield the menus worth searching beside the plain one: none whose best way is the plain one's, as it is allowed too."""
+    if not best or bares(best):
+        yield replace(menu, keep_film=True)
+    else:
+        yield replace(menu, bare_first=True)
+    if own is not None and not any(step.what in own.wanted and step.is_coat for step in best):
+        yield own
+
+
+def _as_mend(bed: Bed, on: Bench, menu: Menu, way: Found, left: float) -> Mend | None:
+    """Return a way found under a menu as a mend, or None where it does nothing."""
     if not way.steps:
         return None
     route = make_route(bed.bench(on.begin, again=False), menu, way, "put right", with_reasons=False)
@@ -167,8 +190,7 @@ def _one_way(bed: Bed, on: Bench, menu: Menu, left: float) -> Mend | None:
     depth = "look" if menu.look.kind != bed.look.kind else depth_of(route, menu.look)
     place = on.surface.area_m2 < whole
     cost = way.cost + left * _unmended(bed, on, menu.look, way.steps)
-    if menu.wanted_stage != "body":
-        cost += _OTHER_COAT * _unlike(way.steps, body) * whole
+    cost += _OTHER_COAT * _unlike(way.steps, body) * whole
     if place:
         cost += _blend(bed, body) * whole
     name = f"{NAMES[depth]}, at the place only" if place else NAMES[depth]
