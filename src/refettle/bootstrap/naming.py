@@ -22,7 +22,7 @@ def surface_named(piece: "Piece", word: str, know: "Knowledge") -> str:
         The piece.
     word
         Its name, the name of its group as a plan prints it, its name without number (the first of its kind), or
-        the name of a part with one surface; case does not matter.
+        the name of a part with one surface, or of a face, such as inside (the first); case does not matter.
     know
         Facts: they tell how surfaces are grouped once they are mended.
 
@@ -60,6 +60,9 @@ def surface_named(piece: "Piece", word: str, know: "Knowledge") -> str:
     ]
     if alike:
         return alike[0]
+    faces = [s.name for s in piece.surfaces if s.name.casefold().rpartition("/")[2] == wanted]
+    if faces:
+        return faces[0]
     known = _listed([s.name for s in piece.surfaces])
     raise WrongCall(what=f'"{word}" is no surface of {piece.name}', do=f"there are {known}")
 

@@ -343,9 +343,13 @@ def _read_by(desk: Desk, draft: _Draft, tree: Tree, path: str) -> None:
 
 
 def _waits(desk: Desk, draft: _Draft) -> list[Assumed]:
-    """Fill in the waits that were not given: what the class or the cleaner needs."""
+    """Fill in the way and the waits that were not given: what the class or the cleaner needs."""
     needed, why = _needed_wait(desk, draft)
     assumed: list[Assumed] = []
+    film = desk.knowledge.films.get(draft.what) if draft.verb in COAT_VERBS else None
+    if film is not None and film.methods and not draft.method:
+        draft.method = film.methods[0]
+        assumed.append(Assumed(path=f"{draft.path}/by", value=draft.method, why="not said: the usual way"))
     if draft.between_h is None and draft.coats > 1 and draft.verb != "strip":
         draft.between_h = needed
         assumed.append(Assumed(path=f"{draft.path}/wait between", value=f"{needed:g} h", why=why))

@@ -298,7 +298,7 @@ def _after_strip(
 def _film_gone(know: Knowledge, ground: Ground, state: State) -> State:
     """Return the state once the last film is off: flaws of the film are gone; old colour and lead may stay in pores."""
     damage = frozenset(d for d in state.damage if not know.damage(d).needs_film)
-    state = changed(state, damage=damage, stack=(), grit=0)
+    state = changed(state, damage=damage, stack=(), grit=0).with_cause("bled-colour", 0)
     left = state.with_cause("lead", round(100.0 * _LEAD_LEFT * state.strength("lead")))
     return bare_colour(know, ground, left)
 

@@ -118,6 +118,8 @@ class Menu(GroundMenu):
         if self.look.kind in _WHITES:
             yield from self._whites(_WHITES[self.look.kind], states)
             return
+        if self.trouble and all(state.colour in {"stained", "dyed"} for state in states):
+            yield ()
         now = states[0].depth
         wish = self.look.depth if self.look.depth is not None else max(60, now + 20)
         conditioners = [None, *(f for f, _ in self._classes("condition"))]

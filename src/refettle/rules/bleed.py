@@ -1,6 +1,6 @@
 """Bleed: colour, resin and dye that travel up through new coats."""
 
-from refettle.rules.card import Card, Cause, colour_is_wrong
+from refettle.rules.card import Card, Cause, colour_has_come_up
 from refettle.rules.situation import Situation, film_key, ramp, shared_film_barrier
 
 _MOVES = {
@@ -130,34 +130,34 @@ def resin_warms(sit: Situation) -> Cause | None:
 CARDS = (
     Card(
         id="colour-carried-up", fault="bleed-through", mechanism="bleed", levels=("coat",),
-        effect=colour_is_wrong, layer="wood", onset=("hours", "weeks"),
+        effect=colour_has_come_up, layer="wood", onset=("hours", "weeks"),
         signs=("pink, yellow or brown patches come up", "another coat goes the same colour"),
         sources=("wood-handbook-2010-ch16", "common-practice"), judge=colour_from_below,
     ),
     Card(
         id="smoke-film-carried-up", fault="bleed-through", mechanism="bleed", levels=("coat",),
-        effect=colour_is_wrong, layer="between", onset=("hours", "days"),
+        effect=colour_has_come_up, layer="between", onset=("hours", "days"),
         signs=("yellow-brown drips or clouds come up",), sources=("common-practice",), judge=smoke_film_bleeds,
     ),
     Card(
         id="fresh-dye-lifted", fault="bleed-through", mechanism="bleed", levels=("coat",),
-        effect=colour_is_wrong, layer="between", onset=("immediate", "immediate"),
+        effect=colour_has_come_up, layer="between", onset=("immediate", "immediate"),
         signs=("colour pulls into the brush", "streaks as it is laid"), sources=("common-practice",),
         judge=dye_lifted,
     ),
     Card(
         id="wood-colour-runs", fault="bleed-through", mechanism="bleed", levels=("coat",),
-        effect=colour_is_wrong, layer="wood", onset=("immediate", "hours"),
+        effect=colour_has_come_up, layer="wood", onset=("immediate", "hours"),
         signs=("the neighbour wood is stained red or orange",), sources=("common-practice",), judge=wood_dye_runs,
     ),
     Card(
         id="knots-through-paint", fault="knot-bleed", mechanism="bleed", levels=("coat",),
-        effect=colour_is_wrong, layer="wood", onset=("weeks", "years"),
+        effect=colour_has_come_up, layer="wood", onset=("weeks", "years"),
         signs=("brown rounds exactly over the knots",), sources=("wood-handbook-2010-ch16",), judge=knots_through,
     ),
     Card(
         id="heat-draws-pitch", fault="knot-bleed", mechanism="bleed", levels=("expose", "use"),
-        effect=colour_is_wrong, layer="wood", onset=("days", "months"),
+        effect=colour_has_come_up, layer="wood", onset=("days", "months"),
         signs=("sticky beads or amber rounds over knots",), sources=("common-practice",), judge=resin_warms,
     ),
 )  # fmt: skip

@@ -14,6 +14,7 @@ Onset = Literal["immediate", "hours", "days", "weeks", "months", "years"]
 _NOTICED = 60
 _LIFTED = 15
 _MUSTY = 40
+_COME_UP = 90
 _FIBRES_THROUGH = 50
 """Share of a film that standing fibres go through [%]; judgement."""
 Judge = Callable[[Situation], "Cause | None"]
@@ -137,6 +138,11 @@ def film_is_marked(state: State) -> State:
 def colour_is_wrong(state: State) -> State:
     """Return the state with a colour that must be sealed in or taken back."""
     return replace(state, damage=state.damage | {"worn-film"}, raised=state.raised)
+
+
+def colour_has_come_up(state: State) -> State:
+    """Return the state with colour in the film itself: the next coat of the same draws it up again."""
+    return replace(state, damage=state.damage | {"worn-film"}).with_cause("bled-colour", _COME_UP)
 
 
 def colour_is_patchy(state: State) -> State:

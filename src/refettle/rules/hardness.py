@@ -3,6 +3,9 @@
 from refettle.rules.card import Card, Cause, film_is_cracked, film_is_marked, film_stays_soft
 from refettle.rules.situation import Situation, cure_share, film_key, ramp
 
+_STANDING = 0.7
+"""How much things that stand on a film stick to it, beside a face of the same paint [1]; judgement."""
+
 
 def hard_over_soft(sit: Situation) -> Cause | None:
     """Judge a hard coat over a film that is softer or still moving."""
@@ -90,18 +93,19 @@ def old_brittle_in_years(sit: Situation) -> Cause | None:
 
 
 def faces_stick(sit: Situation) -> Cause | None:
-    """Judge painted faces shut or stacked on each other."""
+    """Judge painted faces shut or stacked on each other, and things that stand on them."""
     top = sit.before.top
     closing = bool(sit.step.how & {"shut", "stacked"}) or (sit.ground.running and sit.step.verb == "use")
-    if top is None or top.um <= 5 or not closing or top.old:
+    if top is None or top.um <= 5 or top.old or not (closing or "loaded" in sit.step.how):
         return None
+    weight = 1.0 if closing else _STANDING
     facts = sit.know.film(top.cls)
     young = 1.0 - cure_share(sit.know, top)
     warm = 0.15 * ramp(sit.air.temp_c, 24, 32)
     lasting = 0.3 * facts.sticks_shut
     return Cause(
-        chance=facts.sticks_shut * (0.85 * young + warm) + lasting * (1.0 - young),
-        why=f"{facts.name} sticks to itself when faces are shut before it has cured",
+        chance=weight * (facts.sticks_shut * (0.85 * young + warm) + lasting * (1.0 - young)),
+        why=f"{facts.name} sticks to what lies on it before it has cured, and a little for good",
         reads=((film_key(top.cls), "sticks_shut"), (film_key(top.cls), "cured_h")),
     )
 

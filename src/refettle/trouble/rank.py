@@ -14,6 +14,8 @@ UNFORESEEN: Final = 0.012
 """Weight of a fault that no rule saw coming [1]; judgement: rules do not know everything that was done."""
 _IN_TIME: Final = 0.85
 _SAME: Final = 0.12
+_HEARD: Final = 0.7
+"""Surety [1] from which a sign that was heard is not asked for again."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -211,7 +213,7 @@ def questions(ranked: Sequence[Ranked], told: Told, book: SignBook) -> tuple[Que
         counts as a fiftieth of a bit, so that of two alike the one that is only a look comes first.
     """
     now = entropy([one.chance for one in ranked])
-    open_ones = [s for s in book.signs.values() if told.signs.get(s.id, 0.5) not in {0.0, 1.0}]
+    open_ones = [s for s in book.signs.values() if 0.0 < told.signs.get(s.id, 0.5) < _HEARD]
     asked = [
         Question(sign=s.id, tells=now - _after_sign(ranked, s.id, book), minutes=s.minutes) for s in open_ones
     ]

@@ -10,6 +10,13 @@ from refettle.knowledge.signs import SignBook
 _NOT: Final = frozenset(
     {"not", "no", "never", "without", "isnt", "doesnt", "didnt", "wont", "cannot", "cant", "nor"}
 )
+_SHORT: Final[Mapping[str, tuple[str, ...]]] = {
+    short + "nt": (whole, "not")
+    for short, whole in {
+        "wo": "will", "do": "do", "does": "does", "did": "did", "is": "is", "was": "was", "has": "has", "ca": "can",
+        "could": "could", "would": "would", "are": "are", "were": "were", "have": "have",
+    }.items()
+} | {"cannot": ("can", "not")}  # fmt: skip
 _ENDINGS: Final = ("ing", "ed", "es", "s")
 _GAP: Final = 2
 _REACH: Final = 2
@@ -74,12 +81,13 @@ def stem(word: str) -> str:
 
 
 def _tokens(text: str) -> list[str]:
-    """Return the words of a text in small letters, apostrophes dropped."""
-    return findall(r"[a-z]+", text.lower().replace("'", "").replace("’", ""))
+    """Return the words of a text in small letters, apostrophes dropped, what is drawn together taken apart."""
+    plain = text.lower().replace("’", "'").replace("'", "")
+    return [part for word in findall(r"[a-z]+", plain) for part in _SHORT.get(word, (word,))]
 
 
-def _find(phrase: tuple[str, ...], stems: list[str]) -> int | None:
-    """Return where a phrase begins in a text, its words in order with at most two others between, or None."""
+def _find(phrase: tuple[str, ...], stems: list[str]) -> tuple[int, int] | None:
+    """Return where a phrase begins and ends in a text, its words in order with at most two others between, or None."""
     for begin, word in enumerate(stems):
         if word != phrase[0]:
             continue
@@ -90,7 +98,7 @@ def _find(phrase: tuple[str, ...], stems: list[str]) -> int | None:
                 break
             at += 1 + near.index(wanted)
         else:
-            return begin
+            return begin, at + 1
     return None
 
 
@@ -109,7 +117,7 @@ def hear(text: str, book: SignBook) -> Heard:
     -------
     Heard
         A phrase of several words counts for sure, a single word less, one that stands for several signs less still. A
-        "not" within two words before it turns it round.
+        "not" within two words before it turns it round. Words inside a longer phrase say nothing of their own.
     """
     tokens = _tokens(text)
     stems = [stem(token) for token in tokens]
@@ -121,19 +129,24 @@ def hear(text: str, book: SignBook) -> Heard:
     for said in phrases.values():
         for phrase in set(said):
             shared[phrase] = shared.get(phrase, 0) + 1
+    spoken = [
+        (sign, phrase, place)
+        for sign, said in phrases.items()
+        for phrase in said
+        if phrase and (place := _find(phrase, stems)) is not None
+    ]
+    longest = [(len(phrase), place) for _, phrase, place in spoken]
     found: dict[str, tuple[float, str]] = {}
     denied: list[str] = []
-    for sign, said in phrases.items():
-        for phrase in said:
-            at = _find(phrase, stems) if phrase else None
-            if at is None:
-                continue
-            if phrase[0] not in _NOT and _NOT.intersection(tokens[max(0, at - _REACH) : at]):
-                denied.append(sign)
-                continue
-            surety = (1.0 if len(phrase) > 1 else _ONE_WORD) / shared[phrase] ** 0.5
-            if sign not in found or surety > found[sign][0]:
-                found[sign] = (surety, " ".join(tokens[at : at + len(phrase)]))
+    for sign, phrase, (at, end) in spoken:
+        if any(words > len(phrase) and begin <= at and end <= stop for words, (begin, stop) in longest):
+            continue
+        if phrase[0] not in _NOT and _NOT.intersection(tokens[max(0, at - _REACH) : at]):
+            denied.append(sign)
+            continue
+        surety = (1.0 if len(phrase) > 1 else _ONE_WORD) / shared[phrase] ** 0.5
+        if sign not in found or surety > found[sign][0]:
+            found[sign] = (surety, " ".join(tokens[at:end]))
     when, words = _when(stems)
     ordered = sorted(found.items(), key=lambda pair: (-pair[1][0], pair[0]))
     return Heard(
