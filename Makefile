@@ -7,7 +7,7 @@ LEAD := examples/gate-leg-table.yaml
 SHOP := examples/workshop.yaml
 TRADE_CASES ?= tests/reference/data/trade_cases_more.yaml
 PLAN_CASES ?=
-OTHERS := $(filter-out $(LEAD) $(SHOP),$(sort $(wildcard examples/*.yaml)))
+OTHERS := $(filter-out $(LEAD) $(SHOP) examples/journal.yaml,$(sort $(wildcard examples/*.yaml)))
 
 .DELETE_ON_ERROR:
 .PHONY: system setup run test check explore measure lock wheel clean

@@ -1,8 +1,10 @@
 """Every command, option and word for a chance stands in the docs, and the how-to page does what it says."""
 
 import argparse
+import io
 import re
 import shlex
+import sys
 from pathlib import Path
 
 import pytest
@@ -15,6 +17,7 @@ DOCS = Path(__file__).parents[2] / "docs"
 COMMANDS = (DOCS / "reference/commands.md").read_text(encoding="utf-8")
 WORDS = (DOCS / "reference/words.md").read_text(encoding="utf-8")
 HOW_TO = (DOCS / "how-to/plan-a-piece.md").read_text(encoding="utf-8")
+TROUBLE = (DOCS / "how-to/put-trouble-right.md").read_text(encoding="utf-8")
 
 
 def parsers() -> dict[str, argparse.ArgumentParser]:
@@ -52,7 +55,7 @@ def test_every_option_stands_in_the_usage_of_its_command(command: str, word: str
 
 def test_the_docs_name_no_option_that_does_not_exist() -> None:
     known = {word for _, word in entries()} | {"--help"}
-    told = set(re.findall(r"--[a-z]+", COMMANDS + HOW_TO))
+    told = set(re.findall(r"--[a-z]+", COMMANDS + HOW_TO + TROUBLE))
     assert told <= known
 
 
@@ -83,3 +86,17 @@ def test_the_how_to_page_does_what_it_says(
         code = main(shlex.split(call))
         assert code in ({0, 1} if call.startswith("foresee") else {0}), call
         assert "Traceback" not in capsys.readouterr().err
+
+
+def test_the_page_on_trouble_does_what_it_says(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
+) -> None:
+    piece = re.findall(r"```yaml\n(.*?)```", TROUBLE, flags=re.DOTALL)[0]
+    (tmp_path / "washstand.yaml").write_text(piece, encoding="utf-8")
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setattr(sys, "stdin", io.StringIO("brown spots\n\n\n\n\n\n"))
+    calls = re.findall(r"^    refettle (.+)$", TROUBLE, flags=re.MULTILINE)
+    assert len(calls) >= 5
+    for call in calls:
+        assert main(shlex.split(call)) == 0, call
+        assert "Knots coming through" in capsys.readouterr().out

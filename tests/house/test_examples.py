@@ -4,13 +4,14 @@ from pathlib import Path
 
 import pytest
 
+from refettle.files.log_file import read_log
 from refettle.files.piece_file import read_piece
 from refettle.files.tables import load_knowledge
 from refettle.files.workshop_file import read_workshop
 from refettle.knowledge.knowledge import Knowledge
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
-PIECES = sorted(path for path in EXAMPLES.glob("*.yaml") if not path.name.startswith("workshop"))
+PIECES = sorted(path for path in EXAMPLES.glob("*.yaml") if not path.name.startswith(("workshop", "journal")))
 WORKSHOPS = sorted(EXAMPLES.glob("workshop*.yaml"))
 
 
@@ -40,3 +41,14 @@ def test_every_demo_workshop_reads_without_an_error(path: Path, knowledge: Knowl
     assert not [finding.text() for finding in findings if finding.level == "error"]
     assert workshop is not None
     assert workshop.invented
+
+
+@pytest.mark.parametrize("path", sorted(EXAMPLES.glob("journal*.yaml")), ids=lambda path: path.stem)
+def test_every_demo_journal_reads_without_a_finding_and_says_that_it_is_invented(path: Path) -> None:
+    text = path.read_text(encoding="utf-8")
+    log, said = read_log(text, path.name, load_knowledge())
+    assert said == ()
+    assert log is not None
+    assert log.work
+    assert log.faults
+    assert "invented: yes" in text

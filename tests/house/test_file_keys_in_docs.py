@@ -18,6 +18,8 @@ from refettle.files import (
     surface_fields,
     workshop_file,
 )
+from refettle.files.log_file import ENTRY_KEYS, GROUNDS, JOURNAL_KEYS, read_log
+from refettle.files.tables import load_knowledge
 
 DOCS = Path(__file__).parents[2] / "docs" / "reference"
 PIECE_WORDS = {
@@ -54,3 +56,17 @@ def test_the_first_example_of_each_page_is_read_without_an_error():
     ):
         text = re.findall(r"```yaml\n(.*?)```", (DOCS / page).read_text(encoding="utf-8"), re.DOTALL)[0]
         assert read(text, page, small_knowledge())[1] == ()
+
+
+@pytest.mark.parametrize("word", sorted({*JOURNAL_KEYS, *ENTRY_KEYS, *GROUNDS}))
+def test_the_journal_page_tells_every_entry_and_word(word: str):
+    assert word in told("journal-file.md")
+
+
+def test_the_example_of_the_journal_page_is_read_without_a_finding():
+    page = (DOCS / "journal-file.md").read_text(encoding="utf-8")
+    example = re.findall(r"```yaml\n(.*?)```", page, flags=re.DOTALL)[0]
+    log, said = read_log(example, "j.yaml", load_knowledge())
+    assert said == ()
+    assert log is not None
+    assert (len(log.work), len(log.faults)) == (2, 1)

@@ -75,7 +75,7 @@ def test_every_help_page_fits_on_a_terminal():
 @pytest.mark.parametrize(
     ("given", "said"),
     [
-        (["pln", "x.yaml"], '"pln" is no command – name one of plan, foresee, why'),
+        (["pln", "x.yaml"], '"pln" is no command – name one of plan, foresee, diagnose'),
         (["plan"], "the following arguments are required: FILE"),
         (["plan", "x.yaml", "--shor"], "unrecognized arguments: --shor"),
         (["plan", "nowhere.yaml"], 'there is no file "nowhere.yaml"'),

@@ -54,19 +54,7 @@ def looked_json(looked: Looked, know: Knowledge) -> Document:
             for sign, surety in found.told.signs.items()
         ],
         "when": asked_as(found.told.when) if found.told.when else "",
-        "causes": [
-            {
-                "fault": cause.suspect.fault,
-                "name": fault_words(know, cause.suspect.fault),
-                "rule": cause.suspect.rule,
-                "step": cause.suspect.step,
-                "chance_done": rounded(cause.suspect.chance),
-                "chance": rounded(cause.chance),
-                "why": cause.suspect.why,
-                "fits": list(cause.fits),
-            }
-            for cause in found.causes
-        ],
+        "causes": _causes(looked, know),
         "faults": [
             {
                 "fault": fault,
@@ -86,3 +74,20 @@ def looked_json(looked: Looked, know: Knowledge) -> Document:
             for question in found.questions
         ],
     }
+
+
+def _causes(looked: Looked, know: Knowledge) -> list[Document]:
+    """Return the causes, likeliest first."""
+    return [
+        {
+            "fault": cause.suspect.fault,
+            "name": fault_words(know, cause.suspect.fault),
+            "rule": cause.suspect.rule,
+            "step": cause.suspect.step,
+            "chance_done": rounded(cause.suspect.chance),
+            "chance": rounded(cause.chance),
+            "why": cause.suspect.why,
+            "fits": list(cause.fits),
+        }
+        for cause in looked.found.causes
+    ]

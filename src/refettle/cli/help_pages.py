@@ -166,8 +166,8 @@ next, because it tells most. "Something else" is always in the list.
 
   FILE              the piece file, best with "done"
   SURFACE           name of a surface, as the plan prints it
-  --says TEXT       what you see, in your own words; what was understood is shown
-  --yes SIGN        this is there, such as haze or alcohol-clears; may be repeated
+  --says TEXT       what you see, in your own words; it shows what it understood
+  --yes SIGN        this is there, such as haze; may be repeated
   --no SIGN         this is not there; may be repeated
   --when TIME       when it showed: "at once", hours, days, weeks, months, years
   --ask             ask the questions that tell most, one after the other

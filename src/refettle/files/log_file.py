@@ -190,6 +190,29 @@ def _fault(desk: Desk, draft: _Draft, mapping: Mapping, said: dict[str, Entry], 
         do = "copy rules and chance from foresee --json or plan --json, and write seen: yes or no"
         desk.say("half-entry", mapping.line, path, f"the fault lacks {', '.join(missing)}", do)
         return
+    rules = _rules(desk, said, path)
+    chance = desk.amount(said["foreseen"].value, f"{path}/foreseen", share)
+    seen = desk.yes(said["seen"].value, f"{path}/seen")
+    if chance is not None and not 0 < chance < 1:
+        desk.say(
+            "unclear-amount",
+            said["foreseen"].line,
+            f"{path}/foreseen",
+            "a chance lies between 0 and 100 %",
+            "write e.g. 30 %",
+        )
+        return
+    if rules and chance is not None and seen is not None:
+        draft.faults.append(
+            FaultLogged(
+                piece=piece, date=day, rules=tuple(dict.fromkeys(rules)), foreseen=chance, seen=seen,
+                where=desk.where(mapping.line, path),
+            )
+        )  # fmt: skip
+
+
+def _rules(desk: Desk, said: dict[str, Entry], path: str) -> list[str]:
+    """Return the rules that foresaw a fault; a finding for each that is none, or is one of another fault."""
     rules = []
     for item in desk.items(said["rule"].value):
         word = desk.text(item, f"{path}/rule")
@@ -212,21 +235,4 @@ def _fault(desk: Desk, draft: _Draft, mapping: Mapping, said: dict[str, Entry], 
                 f"{strange[0]} is no rule of that fault",
                 do,
             )
-    chance = desk.amount(said["foreseen"].value, f"{path}/foreseen", share)
-    seen = desk.yes(said["seen"].value, f"{path}/seen")
-    if chance is not None and not 0 < chance < 1:
-        desk.say(
-            "unclear-amount",
-            said["foreseen"].line,
-            f"{path}/foreseen",
-            "a chance lies between 0 and 100 %",
-            "write e.g. 30 %",
-        )
-        return
-    if rules and chance is not None and seen is not None:
-        draft.faults.append(
-            FaultLogged(
-                piece=piece, date=day, rules=tuple(dict.fromkeys(rules)), foreseen=chance, seen=seen,
-                where=desk.where(mapping.line, path),
-            )
-        )  # fmt: skip
+    return rules
