@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from refettle.domain.air import STANDARD_AIR, Air
+from refettle.domain.airhours import AirHours
 from refettle.domain.finding import Where
 from refettle.domain.step import Step
 from refettle.domain.wrong import Fitting, Wrong
@@ -358,6 +359,14 @@ class Workshop:
         Tins on the shelf or to be had.
     prices
         Price per litre by class [money/L] that override the class price.
+    begins
+        First day, ISO 8601; empty = not said.
+    free
+        Free hours: weekday from Monday = 0, begin and end [h]; empty = evenings as above, from 18 o'clock.
+    not_on
+        Days that fall out: ISO 8601 or a weekday's name.
+    hours
+        Air hour by hour; None = the planning air at all times.
     journal
         Path of the journal that is learnt from, as the file gives it; empty = none.
     invented
@@ -380,6 +389,10 @@ class Workshop:
     hours_per_evening: float = 2.0
     products: tuple[Product, ...] = ()
     prices: tuple[tuple[str, float], ...] = ()
+    begins: str = ""
+    free: tuple[tuple[int, float, float], ...] = ()
+    not_on: frozenset[str] = frozenset()
+    hours: AirHours | None = None
     journal: str = ""
     invented: bool = False
     assumed: tuple[Assumed, ...] = ()

@@ -201,6 +201,8 @@ class DayTask:
         Hands-on [min].
     wait_h
         Wait that starts when it is done [h].
+    begin_h
+        When it begins, set-up before it included, from midnight of the first day [h].
     """
 
     group: str
@@ -208,6 +210,7 @@ class DayTask:
     text: str
     minutes: float
     wait_h: float
+    begin_h: float = 0.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

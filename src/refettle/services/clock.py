@@ -1,0 +1,149 @@
+"""Waits by the real hours: drying summed over the air that comes, and when a coat may be laid at all."""
+
+from dataclasses import dataclass, field
+from itertools import accumulate
+
+from refettle.domain.air import Air
+from refettle.domain.airhours import AirHours
+from refettle.domain.step import Step
+from refettle.knowledge.knowledge import Knowledge
+from refettle.physics.air import dew_margin_k
+from refettle.planning.effects import drying_out_pct_h, drying_rate
+
+LONGEST_H = 24 * 420
+"""Hours looked ahead [h]: a wait that is not over by then is endless."""
+DEW_K = 3.0
+"""Least distance from dew at which a coat is laid [K] (coatings notes §2.2, R48)."""
+_SLOW = 1e-4
+_WET_WORK = frozenset({"clean", "rinse", "neutralise", "bleach", "raise_grain", "strip"})
+
+
+@dataclass(slots=True)
+class DryClock:
+    """
+    How waits pass in the air of the hours ahead.
+
+    Attributes
+    ----------
+    know
+        Facts.
+    hours
+        Air hour by hour.
+    planned
+        Air that the waits of the steps were worked out for.
+    """
+
+    know: Knowledge
+    hours: AirHours
+    planned: Air
+    _sums: dict[str, list[float]] = field(default_factory=dict)
+
+    def over_h(self, step: Step, begin_h: float, wait_h: float) -> float:
+        """
+        Return when a wait is over.
+
+        Parameters
+        ----------
+        step
+            The step it follows; one with an air of its own waits as planned.
+        begin_h
+            Hour at which it begins, from midnight of the first day [h].
+        wait_h
+            Wait in the planning air [h].
+
+        Returns
+        -------
+        float
+            Hour at which it is over [h]; past `LONGEST_H` where nothing dries by then.
+        """
+        if wait_h <= 0:
+            return begin_h
+        key = self._key(step)
+        if not key:
+            return begin_h + wait_h
+        sums = self._summed(key)
+        need = self._gone(sums, begin_h) + wait_h * max(_SLOW, self._rate(key, self.planned))
+        return self._when(sums, need)
+
+    def _key(self, step: Step) -> str:
+        """Return what dries after a step: a film class, the wood, or nothing that the air would change."""
+        if step.air is not None:
+            return ""
+        if step.is_coat:
+            return step.what
+        return "wood" if step.verb in _WET_WORK else ""
+
+    def _rate(self, key: str, air: Air) -> float:
+        """Return how fast something dries in an air [1 or %/h]."""
+        return drying_out_pct_h(air) if key == "wood" else drying_rate(self.know.film(key), air)
+
+    def _summed(self, key: str) -> list[float]:
+        """Return what has dried by the end of each hour ahead, from zero."""
+        known = self._sums.get(key)
+        if known is None:
+            rates: dict[int, float] = {}
+            each = []
+            for hour in range(LONGEST_H):
+                place = self.hours.place(hour)
+                if place not in rates:
+                    rates[place] = self._rate(key, self.hours.at(hour))
+                each.append(rates[place])
+            known = self._sums[key] = [0.0, *accumulate(each)]
+        return known
+
+    @staticmethod
+    def _gone(sums: list[float], at_h: float) -> float:
+        """Return what has dried by a moment."""
+        hour = min(int(at_h), len(sums) - 2)
+        return sums[hour] + (at_h - hour) * (sums[hour + 1] - sums[hour])
+
+    @staticmethod
+    def _when(sums: list[float], need: float) -> float:
+        """Return the moment by which so much has dried [h]."""
+        if need >= sums[-1]:
+            return float(LONGEST_H + 1)
+        low, high = 0, len(sums) - 1
+        while high - low > 1:
+            middle = (low + high) // 2
+            low, high = (middle, high) if sums[middle] <= need else (low, middle)
+        step = sums[high] - sums[low]
+        return low + ((need - sums[low]) / step if step > 0 else 0.0)
+
+    def block(self, step: Step, at_h: float) -> str:
+        """
+        Return why a coat may not be laid at an hour, or nothing where it may.
+
+        Parameters
+        ----------
+        step
+            The step; only coats in the air as it comes are asked for.
+        at_h
+            Hour from midnight of the first day [h].
+
+        Returns
+        -------
+        str
+            The reason in a few words.
+        """
+        if not step.is_coat or step.air is not None:
+            return ""
+        facts, air = self.know.film(step.what), self.hours.at(int(at_h))
+        if air.temp_c < facts.min_c:
+            return f"{air.temp_c:.0f} °C, {facts.name} needs {facts.min_c:g}"
+        if air.temp_c > facts.max_c:
+            return f"{air.temp_c:.0f} °C, too warm for {facts.name} ({facts.max_c:g} at the most)"
+        if air.rh > facts.rh_max:
+            return f"{100 * air.rh:.0f} % humidity, {facts.name} bears {100 * facts.rh_max:.0f}"
+        margin = dew_margin_k(air.temp_c, air.temp_c, air.rh)
+        if margin < DEW_K:
+            return f"{margin:.1f} K from dew, {DEW_K:g} are needed"
+        return ""
+
+    def free_h(self, step: Step, from_h: float) -> float:
+        """Return the first whole hour from a moment on at which a coat may be laid [h]; past `LONGEST_H` if never."""
+        if not self.block(step, from_h):
+            return from_h
+        for hour in range(int(from_h) + 1, LONGEST_H):
+            if not self.block(step, hour):
+                return float(hour)
+        return float(LONGEST_H + 1)
