@@ -3,6 +3,7 @@
 from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
+from refettle.bootstrap.air import with_hours
 from refettle.bootstrap.journal import learnt_from, with_journal
 from refettle.bootstrap.naming import piece_names, surface_named
 from refettle.bootstrap.trouble import Looked, Mended, Said, look_into, mend, told_of_time
@@ -19,6 +20,7 @@ __all__ = [
     "piece_names",
     "surface_named",
     "told_of_time",
+    "with_hours",
     "with_journal",
 ]
 
@@ -149,12 +151,15 @@ def lay_out(piece_file: str, workshop_file: str | None) -> Laid | Refused:
     from refettle.services.binding import bind_products  # noqa: PLC0415 - only once there is a workshop
     from refettle.services.shelf import sort_shelf  # noqa: PLC0415 - only once there is a workshop
 
+    workshop, aired = with_hours(workshop, workshop_file)
+    if any(finding.level == "error" for finding in aired):
+        return Refused(findings=(*said, *more, *aired), knowledge_version=know.version)
     know, noted = with_journal(know, workshop, workshop_file)
     if any(finding.level == "error" for finding in noted):
         return Refused(findings=(*said, *more, *noted), knowledge_version=know.version)
     know, workshop = bind_products(know, workshop)
     workshop, shelf = sort_shelf(know, workshop)
-    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *shelf, *noted))
+    return Laid(know=know, piece=piece, workshop=workshop, findings=(*said, *more, *aired, *shelf, *noted))
 
 
 def opened(path: str) -> "str | Finding":

@@ -59,6 +59,8 @@ def parser() -> argparse.ArgumentParser:
         made[name].add_argument("--when", metavar="TIME")
     made["diagnose"].add_argument("--ask", action="store_true")
     made["mend"].add_argument("--fault", metavar="FAULT")
+    made["days"].add_argument("--ics", action="store_true")
+    made["days"].add_argument("--svg", action="store_true")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")
     made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
     made["facts"].add_argument("--over", metavar="COAT")

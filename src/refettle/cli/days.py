@@ -3,6 +3,7 @@
 import os
 import sys
 from argparse import Namespace
+from typing import TYPE_CHECKING
 
 from refettle import bootstrap
 from refettle.cli.days_text import days_json, days_text
@@ -10,6 +11,9 @@ from refettle.cli.page import Page
 from refettle.cli.refusal import findings_note, refusal
 from refettle.cli.terminal import Answer, bold_wanted, page_width, waiting
 from refettle.cli.words import count_words
+
+if TYPE_CHECKING:
+    from refettle.services.calendar import Calendar
 
 
 def run(wishes: Namespace) -> Answer:
@@ -31,8 +35,28 @@ def run(wishes: Namespace) -> Answer:
         return refusal(laid, as_json=wishes.json)
     with waiting(f"Planning {count_words(len(laid), 'piece')}"):
         calendar = bootstrap.calendar(laid)
-    findings = tuple(dict.fromkeys(finding for one in laid for finding in one.findings))
+    if wishes.ics or wishes.svg:
+        return _file(calendar, wishes)
+    findings = tuple(dict.fromkeys((*(f for one in laid for f in one.findings), *calendar.findings)))
     if wishes.json:
-        return Answer(out=days_json(calendar, laid[0].workshop, laid[0].names, findings))
+        return Answer(out=days_json(calendar, calendar.workshop, laid[0].names, findings))
     page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
-    return Answer(out=days_text(calendar, laid[0].workshop, page), notes=findings_note(findings))
+    return Answer(out=days_text(calendar, laid[0].names, page), notes=findings_note(findings))
+
+
+def _file(calendar: "Calendar", wishes: Namespace) -> Answer:
+    """Return the days as a calendar file or a drawing."""
+    if wishes.ics and wishes.svg:
+        raise bootstrap.WrongCall(what="--ics and --svg each stand alone", do="ask one after the other")
+    if wishes.svg:
+        from refettle.cli.days_svg import days_svg  # noqa: PLC0415 - only on wish
+
+        return Answer(out=days_svg(calendar))
+    if not calendar.workshop.begins:
+        raise bootstrap.WrongCall(
+            what="a calendar file needs the day it begins",
+            do='write "begins: 2026-10-05" in the workshop file',
+        )
+    from refettle.cli.days_ics import days_ics  # noqa: PLC0415 - only on wish
+
+    return Answer(out=days_ics(calendar))

@@ -1,6 +1,6 @@
 """The evenings of several pieces, as a page and as JSON; ``days.schema.json`` describes every name."""
 
-from refettle.cli.json_parts import SCHEMA_VERSION, day_json, finding_json, written
+from refettle.cli.json_parts import SCHEMA_VERSION, day_json, finding_json, rounded, written
 from refettle.cli.page import Page
 from refettle.cli.words import minutes_words
 from refettle.domain.finding import Finding
@@ -9,9 +9,15 @@ from refettle.domain.piece_plan import Day, DayTask
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
+from refettle.services.clock import LONGEST_H
+from refettle.services.free_time import day_words
+from refettle.services.step_words import step_words
+
+_TOLD_BLOCK_H = 12.0
+"""Wait for other air [h] from which it is told."""
 
 
-def days_text(calendar: Calendar, workshop: Workshop, page: Page) -> str:
+def days_text(calendar: Calendar, know: Knowledge, page: Page) -> str:
     """
     Return the page of a calendar.
 
@@ -19,44 +25,112 @@ def days_text(calendar: Calendar, workshop: Workshop, page: Page) -> str:
     ----------
     calendar
         The evenings.
-    workshop
-        Its name and free hours.
+    know
+        Names.
     page
         Empty page of the right width.
 
     Returns
     -------
     str
-        When each piece is done, then evening by evening what to do and what goes on drying.
+        When each piece is done, then day by day what to do at what time, the air, and what goes on drying.
     """
+    workshop = calendar.workshop
     page.heading(f"Days for {', '.join(ready.piece for ready in calendar.ready)}")
     free = f"{workshop.evenings_per_week:g} evenings a week of {workshop.hours_per_evening:g} h"
-    page.write(f"Workshop: {workshop.name}; {free}")
+    page.write(f"Workshop: {workshop.name}; {'free hours as in its file' if workshop.free else free}", hang=2)
+    if workshop.hours is not None:
+        page.write(f"Air: {workshop.hours.said}", hang=2)
     page.gap()
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
-        page.write(_ready(ready), indent=2, hang=2)
+        page.write(_ready(ready, workshop), indent=2, hang=2)
+    _blocks(page, calendar, know, own)
     for number, (day, waits) in enumerate(zip(calendar.days, calendar.waits, strict=True), start=1):
-        page.gap()
-        minutes = Range(low=0.7 * day.minutes, likely=day.minutes, high=1.5 * day.minutes)
-        page.ended(f"Day {day.day}, evening {number}", minutes_words(minutes), indent=2)
-        for text, tasks in _alike(day).items():
-            groups = "; ".join(dict.fromkeys(task.group.removeprefix(own) for task in tasks))
-            page.write(f"{text} – {groups}", indent=4, hang=2)
+        _day(page, workshop, number, day, own)
         if waits:
             going = "; ".join(
-                f"{wait.group.removeprefix(own)} until day {wait.until_day}" for wait in waits[:3]
+                f"{wait.group.removeprefix(own)} until {_until(workshop, wait.until_day)}"
+                for wait in waits[:3]
             )
             more = f" and {len(waits) - 3} more" if len(waits) > 3 else ""
             page.write(f"drying or in clamps: {going}{more}", indent=6, hang=2)
     return page.text()
 
 
-def _ready(ready: Ready) -> str:
+def _until(workshop: Workshop, day: int) -> str:
+    """Return a day inside a sentence."""
+    said = day_words(workshop, day)
+    return f"{said[:1].lower()}{said[1:]}" if not workshop.begins else said
+
+
+def _blocks(page: Page, calendar: Calendar, know: Knowledge, own: str) -> None:
+    """Write which coats had to wait for other air, and until when; hours within a day are not told."""
+    told: dict[tuple[str, str, str], list[str]] = {}
+    for block in calendar.blocks:
+        if block.until_h - block.from_h >= _TOLD_BLOCK_H:
+            until = _moment(calendar.workshop, block.until_h)
+            told.setdefault((step_words(know, block.step), block.reason, until), []).append(
+                block.group.removeprefix(own)
+            )
+    if told:
+        page.gap()
+    for (text, reason, until), groups in told.items():
+        page.write(
+            f"Waits for other air until {until}: {text} – {'; '.join(groups)} ({reason})", indent=2, hang=2
+        )
+
+
+def _moment(workshop: Workshop, at_h: float) -> str:
+    """Return a moment: its day and the time of day."""
+    if at_h > LONGEST_H:
+        return "no day within sight"
+    return f"{_until(workshop, int(at_h // 24) + 1)}, {clock_words(at_h)}"
+
+
+def clock_words(at_h: float) -> str:
+    """
+    Return the time of day of an hour.
+
+    Examples
+    --------
+    >>> clock_words(24.0 + 18.5)
+    '18:30'
+    """
+    minutes = round(at_h * 60.0)
+    return f"{minutes // 60 % 24:02d}:{minutes % 60:02d}"
+
+
+def _day(page: Page, workshop: Workshop, number: int, day: Day, own: str) -> None:
+    """Write what to do on a day, each at its time."""
+    page.gap()
+    minutes = Range(low=0.7 * day.minutes, likely=day.minutes, high=1.5 * day.minutes)
+    head = day_words(workshop, day.day) if workshop.begins else f"Day {day.day}, evening {number}"
+    page.ended(f"{head}{_air(workshop, day)}", minutes_words(minutes), indent=2)
+    for text, tasks in _alike(day).items():
+        groups = "; ".join(dict.fromkeys(task.group.removeprefix(own) for task in tasks))
+        page.marked(clock_words(tasks[0].begin_h), f"{text} – {groups}", indent=4, column=11)
+
+
+def _air(workshop: Workshop, day: Day) -> str:
+    """Return the air while one works, where it is known by the hour."""
+    if workshop.hours is None or not day.tasks:
+        return ""
+    first, last = day.tasks[0].begin_h, day.tasks[-1].begin_h
+    airs = [workshop.hours.at(hour) for hour in range(int(first), int(last) + 1)]
+    low, high = min(air.temp_c for air in airs), max(air.temp_c for air in airs)
+    temps = f"{low:.0f} °C" if round(low) == round(high) else f"{low:.0f}–{high:.0f} °C"
+    return f": {temps}, {100 * max(air.rh for air in airs):.0f} %"
+
+
+def _ready(ready: Ready, workshop: Workshop) -> str:
     """Return when a piece is done, in words."""
+    if not ready.finished:
+        return f"{ready.piece}: is not finished within the days looked ahead; see the notes"
     later = ready.wrap_day - ready.alone_day
-    shared = f"; {later} days later than alone" if later > 1 else ""
-    return f"{ready.piece}: last work on day {ready.last_day}, safe to wrap on day {ready.wrap_day}{shared}"
+    shared = f"; {later} days later than alone" if later > 1 and workshop.hours is None else ""
+    last, wrap = _until(workshop, ready.last_day), _until(workshop, ready.wrap_day)
+    return f"{ready.piece}: last work on {last}, safe to wrap on {wrap}{shared}"
 
 
 def _alike(day: Day) -> dict[str, list[DayTask]]:
@@ -90,12 +164,25 @@ def days_json(calendar: Calendar, workshop: Workshop, know: Knowledge, findings:
             "schema_version": SCHEMA_VERSION,
             "knowledge_version": know.version,
             "workshop": workshop.name,
+            "begins": workshop.begins,
+            "air": workshop.hours.said if workshop.hours is not None else "",
+            "blocks": [
+                {
+                    "group": block.group,
+                    "text": step_words(know, block.step),
+                    "from_h": rounded(block.from_h),
+                    "until_h": rounded(block.until_h) if block.until_h <= LONGEST_H else None,
+                    "reason": block.reason,
+                }
+                for block in calendar.blocks
+            ],
             "ready": [
                 {
                     "piece": ready.piece,
                     "last_day": ready.last_day,
                     "wrap_day": ready.wrap_day,
                     "alone_day": ready.alone_day,
+                    "finished": ready.finished,
                 }
                 for ready in calendar.ready
             ],

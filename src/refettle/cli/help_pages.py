@@ -98,14 +98,17 @@ had, so that nothing is counted for it.  2: wrong call.
 """
 
 DAYS = f"""\
-refettle days FILE... [--workshop FILE] [--json]
+refettle days FILE... [--workshop FILE] [--ics] [--svg] [--json]
 
-Lays several pieces into your free evenings: one pair of hands, set-up once for
-all that use the same, no dust while anything is tacky, the two faces of a door
-one after the other. Says when each piece is done and what goes on drying.
+Lays several pieces into your free hours: one pair of hands, set-up once for all
+that use the same, no dust while anything is tacky, the two faces of a door one
+after the other. Says when each piece is done and what goes on drying. Where the
+workshop file tells the air by the hour, waits and coats follow it.
 
   FILE...           piece files, one or more; the first has the first turn
 {_SHARED}\
+  --ics             a calendar file, to standard output: > days.ics
+  --svg             a drawing: the air, and the work that hangs on it
 
 Exit 0: laid.  1: an error in a file.  2: wrong call.
 """

@@ -91,6 +91,7 @@ def day_json(day: Day) -> Document:
                 "text": task.text,
                 "minutes": rounded(task.minutes),
                 "wait_h": rounded(task.wait_h),
+                "begin_h": rounded(task.begin_h),
             }
             for task in day.tasks
         ],

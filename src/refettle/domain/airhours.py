@@ -61,3 +61,33 @@ def steady(air: Air, said: str = "") -> AirHours:
     return AirHours(
         temps_c=(air.temp_c,) * HOURS_A_DAY, rhs=(air.rh,) * HOURS_A_DAY, air_m_s=air.air_m_s, said=said
     )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HoursFrom:
+    """
+    Where the air of the hours comes from.
+
+    Attributes
+    ----------
+    low_c, high_c, rh
+        A typical day [°C], [1]; None = a file says it.
+    logger, weather
+        Names of files; empty = none.
+    building
+        Kind of building; empty = the air is that of the room.
+    heated_to_c, heated
+        What a heater holds [°C], and the hours of the day at which it is on.
+    fan
+        Whether a fan moves the air over the piece.
+    """
+
+    low_c: float | None = None
+    high_c: float | None = None
+    rh: float = 0.6
+    logger: str = ""
+    weather: str = ""
+    building: str = ""
+    heated_to_c: float | None = None
+    heated: frozenset[int] = frozenset(range(24))
+    fan: bool = False

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from refettle.domain.air import STANDARD_AIR, Air
-from refettle.domain.airhours import AirHours
+from refettle.domain.airhours import AirHours, HoursFrom
 from refettle.domain.finding import Where
 from refettle.domain.step import Step
 from refettle.domain.wrong import Fitting, Wrong
@@ -365,6 +365,8 @@ class Workshop:
         Free hours: weekday from Monday = 0, begin and end [h]; empty = evenings as above, from 18 o'clock.
     not_on
         Days that fall out: ISO 8601 or a weekday's name.
+    hours_from
+        Where the air of the hours comes from, as the file says; None = not said.
     hours
         Air hour by hour; None = the planning air at all times.
     journal
@@ -392,6 +394,7 @@ class Workshop:
     begins: str = ""
     free: tuple[tuple[int, float, float], ...] = ()
     not_on: frozenset[str] = frozenset()
+    hours_from: HoursFrom | None = None
     hours: AirHours | None = None
     journal: str = ""
     invented: bool = False

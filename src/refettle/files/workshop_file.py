@@ -9,6 +9,7 @@ from refettle.domain.piece import Assumed, Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
 from refettle.files.amounts import Unclear, count, money, number, quoted, time_h
 from refettle.files.fields import Desk
+from refettle.files.hours_entries import read_day, read_free, read_hours, read_not_on
 from refettle.files.own_steps import METHODS
 from refettle.files.stock import read_stock
 from refettle.files.yaml_tree import Entry, Tree, plain, read_tree
@@ -17,7 +18,8 @@ from refettle.knowledge.knowledge import Knowledge
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
-    "clamps", "evenings per week", "hours per evening", "stock", "prices", "journal", "invented",
+    "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "free", "not on", "air by the hour",
+    "journal", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
 USUAL_TOOLS: Final = (
@@ -86,6 +88,8 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
         case "currency":
             draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
+        case "begins" | "free" | "not on" | "air by the hour":
+            _read_days(desk, draft, entry, key)
         case "journal":
             draft.workshop = replace(shop, journal=desk.text(entry.value, key) or "")
         case "ventilation":
@@ -107,6 +111,20 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, prices=_read_prices(desk, entry.value))
         case _:
             _read_number(desk, draft, entry, key)
+
+
+def _read_days(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
+    """Read when one is free, and the air of the hours."""
+    shop = draft.workshop
+    match key:
+        case "begins":
+            draft.workshop = replace(shop, begins=read_day(desk, entry.value, key))
+        case "free":
+            draft.workshop = replace(shop, free=read_free(desk, entry.value))
+        case "not on":
+            draft.workshop = replace(shop, not_on=read_not_on(desk, entry.value))
+        case _:
+            draft.workshop = replace(shop, hours_from=read_hours(desk, entry.value))
 
 
 def _read_number(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:

@@ -11,6 +11,7 @@ from refettle.planning.check_whole import finding
 from refettle.planning.mended import all_wrong
 
 _GOES_ON = " (goes on)"
+_OVERNIGHT_H = 12.0
 
 
 def mending(know: Knowledge, piece: Piece, plan: PiecePlan) -> Iterator[Finding]:
@@ -60,6 +61,14 @@ def _laid(piece: Piece, plan: PiecePlan, job: MendJob) -> Iterator[Finding]:
     if len(found) - 1 != len(wanted) or not all(near(a, b) for a, b in zip(found, wanted, strict=False)):
         what = f"{job.name}: {len(found) - 1} of its {len(wanted)} operations stand in the evenings, or take another time"
         yield finding(piece, "job-differs", job.name, what, "lay every operation into the evenings, in order")
+        return
+    done = [(day, task) for day, task in _tasks(plan, job) if not task.text.endswith(_GOES_ON)]
+    for (day, task), (later, _), step in zip(done, done[1:], job.steps, strict=False):
+        if later is day and step.wait_h.likely >= _OVERNIGHT_H:
+            what = (
+                f'{job.name}: "{task.text}" waits {step.wait_h.likely:g} h, and it goes on the same evening'
+            )
+            yield finding(piece, "task-too-early", job.name, what, "move what comes after to a later evening")
 
 
 def _ground(piece: Piece, plan: PiecePlan, job: MendJob) -> Iterator[Finding]:

@@ -2,11 +2,14 @@
 
 from dataclasses import dataclass, replace
 
+from refettle.domain.finding import Finding, Where
 from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePlan
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.around import WHOLE, Around, around
+from refettle.services.clock import Block, DryClock
 from refettle.services.days import lay_days
+from refettle.services.free_time import LONGEST_DAYS
 
 _EVENING_H = 18.0
 
@@ -25,13 +28,16 @@ class Ready:
     wrap_day
         Day from which it is safe to wrap [d].
     alone_day
-        The same if it were the only piece [d].
+        The same if it were the only piece, in the planning air [d].
+    finished
+        Whether all of it is done within the days looked ahead.
     """
 
     piece: str
     last_day: int
     wrap_day: int
     alone_day: int
+    finished: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -64,11 +70,20 @@ class Calendar:
         Per evening the waits that go on after it.
     ready
         Per piece, in the order given.
+    workshop
+        The workshop it is laid into, its air by the hour read.
+    blocks
+        Coats that had to wait for other air.
+    findings
+        What is to be said of it.
     """
 
     days: tuple[Day, ...]
     waits: tuple[tuple[Waiting, ...], ...]
     ready: tuple[Ready, ...]
+    workshop: Workshop
+    blocks: tuple[Block, ...] = ()
+    findings: tuple[Finding, ...] = ()
 
 
 def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...]) -> Calendar:
@@ -106,12 +121,37 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
         after=tuple(task for one in works for task in one.after),
     )
     names = tuple(name for name, _ in plans)
-    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names)
+    clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
+    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names, clock)
     return Calendar(
         days=days,
         waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),
         ready=tuple(_ready(name, plan, days) for name, plan in plans),
+        workshop=workshop,
+        blocks=tuple(clock.blocks.values()) if clock is not None else (),
+        findings=tuple(_never_laid(group, days, clock) for group in groups if _left(group, days)),
     )
+
+
+def _left(group: GroupPlan, days: tuple[Day, ...]) -> bool:
+    """Return whether the last working step of a group stands in no day."""
+    steps = group.route.steps if group.route is not None else ()
+    last = max((n for n, cost in enumerate(steps, start=1) if cost.step.verb != "wait"), default=0)
+    return last > max((t.number for day in days for t in day.tasks if t.group == group.name), default=0)
+
+
+def _never_laid(group: GroupPlan, days: tuple[Day, ...], clock: DryClock | None) -> Finding:
+    """Return what is said of a group that is not finished in all the hours looked ahead."""
+    done = max((t.number for day in days for t in day.tasks if t.group == group.name), default=0)
+    block = (
+        next((b for b in clock.blocks.values() if b.group == group.name), None) if clock is not None else None
+    )
+    why = f": {block.reason}" if block is not None else ""
+    return Finding(
+        code="never-laid", level="warning", where=Where(file="days"),
+        what=f"{group.name} is not finished within {LONGEST_DAYS} days; it stops after step {done}{why}",
+        do="free more hours, heat the room, or take a finish that bears this air",
+    )  # fmt: skip
 
 
 def _of(name: str, work: Around) -> Around:
@@ -134,7 +174,8 @@ def _marked(members: tuple[str, ...], number: int) -> tuple[str, ...]:
 
 def _over_day(day: Day, task: DayTask) -> int:
     """Return the day on which the wait after a task is over [d]."""
-    return day.day + int((_EVENING_H + task.minutes / 60.0 + task.wait_h) // 24)
+    begin_h = task.begin_h - 24.0 * (day.day - 1) if task.begin_h else _EVENING_H
+    return day.day + int((begin_h + task.minutes / 60.0 + task.wait_h) // 24)
 
 
 def _waits(days: tuple[Day, ...]) -> tuple[Waiting, ...]:
@@ -156,4 +197,5 @@ def _ready(name: str, plan: PiecePlan, days: tuple[Day, ...]) -> Ready:
         last_day=max((day.day for day, _ in own), default=0),
         wrap_day=max((_over_day(day, task) for day, task in own if task.number), default=0),
         alone_day=plan.wrap_day,
+        finished=not any(_left(replace(group, name=f"{name}: {group.name}"), days) for group in plan.groups),
     )

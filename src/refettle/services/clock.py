@@ -18,6 +18,30 @@ _SLOW = 1e-4
 _WET_WORK = frozenset({"clean", "rinse", "neutralise", "bleach", "raise_grain", "strip"})
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Block:
+    """
+    A coat that had to wait for other air.
+
+    Attributes
+    ----------
+    group
+        Piece and group.
+    step
+        The coat.
+    from_h, until_h
+        Hour from which it was due, and hour at which it may be laid, from midnight of the first day [h].
+    reason
+        What was wrong with the air, in a few words.
+    """
+
+    group: str
+    step: Step
+    from_h: float
+    until_h: float
+    reason: str
+
+
 @dataclass(slots=True)
 class DryClock:
     """
@@ -31,12 +55,16 @@ class DryClock:
         Air hour by hour.
     planned
         Air that the waits of the steps were worked out for.
+    blocks
+        Coats that had to wait for other air, by group and place in it.
     """
 
     know: Knowledge
     hours: AirHours
     planned: Air
+    blocks: dict[tuple[str, int], Block] = field(default_factory=dict)
     _sums: dict[str, list[float]] = field(default_factory=dict)
+    _free: dict[str, list[int]] = field(default_factory=dict)
 
     def over_h(self, step: Step, begin_h: float, wait_h: float) -> float:
         """
@@ -139,11 +167,39 @@ class DryClock:
             return f"{margin:.1f} K from dew, {DEW_K:g} are needed"
         return ""
 
+    def due_h(self, group: str, place: int, step: Step, from_h: float) -> float:
+        """Return when a task may begin by the air [h]; a coat that has to wait is noted, from its first due hour on."""
+        until = self.free_h(step, from_h)
+        if until > from_h:
+            known = self.blocks.get((group, place))
+            begin = known.from_h if known else from_h
+            reason = known.reason if known else self.block(step, from_h)
+            self.blocks[group, place] = Block(
+                group=group, step=step, from_h=begin, until_h=until, reason=reason
+            )
+        return until
+
     def free_h(self, step: Step, from_h: float) -> float:
-        """Return the first whole hour from a moment on at which a coat may be laid [h]; past `LONGEST_H` if never."""
-        if not self.block(step, from_h):
+        """Return the first moment from one on at which a coat may be laid [h]; past `LONGEST_H` if never."""
+        if not step.is_coat or step.air is not None:
             return from_h
-        for hour in range(int(from_h) + 1, LONGEST_H):
-            if not self.block(step, hour):
-                return float(hour)
-        return float(LONGEST_H + 1)
+        free = self._frees(step)
+        hour = min(int(from_h), LONGEST_H - 1)
+        return from_h if free[hour] == hour else float(free[hour])
+
+    def _frees(self, step: Step) -> list[int]:
+        """Return, for each hour ahead, the first from it on at which a class may be laid."""
+        known = self._free.get(step.what)
+        if known is None:
+            bare = Step(verb=step.verb, what=step.what)
+            fits: dict[int, bool] = {}
+            known = [LONGEST_H + 1] * LONGEST_H
+            after = LONGEST_H + 1
+            for hour in range(LONGEST_H - 1, -1, -1):
+                place = self.hours.place(hour)
+                if place not in fits:
+                    fits[place] = not self.block(bare, hour)
+                after = hour if fits[place] else after
+                known[hour] = after
+            self._free[step.what] = known
+        return known

@@ -8,7 +8,7 @@ from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.search import setup_hours
 from refettle.services.around import Around
-from refettle.services.clock import DryClock
+from refettle.services.clock import LONGEST_H, DryClock
 from refettle.services.day_queues import (
     BEGINS_H,
     DUSTY,
@@ -101,9 +101,12 @@ def lay_days(
             _add(days, Day(day=int(begin // 24) + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
     wrap = max((q.free_h for q in queues), default=0.0)
     cured = wrap + max((cure_h(know, workshop, p) for p in plans), default=0.0)
-    if days and after:
-        last, begin = _last(workshop, wrap, days[-1].day, clock)
-        days.append(Day(day=last, tasks=_from(after, begin), minutes=sum(task.minutes for task in after)))
+    for name in pieces or ("",):
+        own = tuple(task for task in after if task.group.startswith(name))
+        ready = max((q.free_h for q in queues if q.piece == name), default=0.0)
+        if days and own and ready < LONGEST_H:
+            last, begin = _last(workshop, ready, _last_day(days, name), clock)
+            _insert(days, Day(day=last, tasks=_from(own, begin), minutes=sum(task.minutes for task in own)))
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
 
 
@@ -123,6 +126,25 @@ def _last(workshop: Workshop, wrap_h: float, after_day: int, clock: DryClock | N
         return day, (day - 1) * 24.0 + BEGINS_H
     begin = next((b for b, _ in windows(workshop) if b >= wrap_h and b >= 24.0 * after_day), wrap_h)
     return int(begin // 24) + 1, begin
+
+
+def _last_day(days: list[Day], name: str) -> int:
+    """Return the last day on which something of a piece is done."""
+    return max(
+        (day.day for day in days if any(task.group.startswith(name) for task in day.tasks)),
+        default=days[-1].day,
+    )
+
+
+def _insert(days: list[Day], day: Day) -> None:
+    """Put a day in its place among the others; what is done on it already comes first."""
+    place = next((n for n, other in enumerate(days) if other.day >= day.day), len(days))
+    if place < len(days) and days[place].day == day.day:
+        before = days.pop(place)
+        end = max(task.begin_h + task.minutes / 60.0 for task in before.tasks)
+        later = _from(day.tasks, max(end, day.tasks[0].begin_h))
+        day = Day(day=day.day, tasks=(*before.tasks, *later), minutes=before.minutes + day.minutes)
+    days.insert(place, day)
 
 
 def _add(days: list[Day], day: Day) -> None:
@@ -163,7 +185,7 @@ def _ready_h(queue: Queue, queues: list[Queue], clock: DryClock | None) -> float
         gates += [q.tacky_h for q in queues if q is not queue and opposite(q.surfaces, queue.surfaces)]
         gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
     ready = max([queue.free_h, *gates])
-    return ready if clock is None or ready == inf else clock.free_h(task.step, ready)
+    return ready if clock is None or ready == inf else clock.due_h(queue.name, queue.next, task.step, ready)
 
 
 def _fits(

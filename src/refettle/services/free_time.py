@@ -4,12 +4,14 @@ from collections.abc import Iterator
 from datetime import date, timedelta
 from typing import Final
 
+from refettle.domain.air import Air
 from refettle.domain.piece import Workshop
 from refettle.services.day_queues import BEGINS_H
 
 WEEKDAYS: Final = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 LONGEST_DAYS: Final = 400
 """Days looked ahead [d]."""
+_PLANNED_H: Final = 24.0 * 28
 
 
 def session_days(evenings_per_week: float) -> list[int]:
@@ -53,3 +55,31 @@ def day_words(workshop: Workshop, day: int) -> str:
         return f"Day {day}"
     when = date.fromisoformat(workshop.begins) + timedelta(days=day - 1)
     return f"{WEEKDAYS[when.weekday()][:3].capitalize()} {when.isoformat()}"
+
+
+def planning_air(workshop: Workshop) -> tuple[Air, Air]:
+    """
+    Return the air that plans are made for, by the air of the free hours ahead.
+
+    Parameters
+    ----------
+    workshop
+        With its air by the hour.
+
+    Returns
+    -------
+    tuple
+        The mean over the free hours of four weeks, and the colder, damper side: a tenth of them lie beyond it.
+    """
+    airs = [
+        workshop.hours.at(hour)
+        for begin, end in windows(workshop)
+        if workshop.hours is not None and begin < _PLANNED_H
+        for hour in range(int(begin), max(int(begin) + 1, int(end)))
+    ]
+    if not airs:
+        return workshop.air_likely, workshop.air_safe
+    temps, damps = sorted(air.temp_c for air in airs), sorted(air.rh for air in airs)
+    tenth = len(airs) // 10
+    likely = Air(temp_c=sum(temps) / len(temps), rh=sum(damps) / len(damps), air_m_s=airs[0].air_m_s)
+    return likely, Air(temp_c=temps[tenth], rh=damps[-1 - tenth], air_m_s=airs[0].air_m_s)

@@ -1,0 +1,55 @@
+"""Air by the hour: read from the file that the workshop names."""
+
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from refettle.domain.finding import Finding
+    from refettle.domain.piece import Workshop
+
+
+def with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Workshop, tuple[Finding, ...]]":
+    """
+    Return a workshop with its air hour by hour, where it says where that comes from.
+
+    Parameters
+    ----------
+    workshop
+        The workshop.
+    workshop_file
+        Its path; files of air are sought beside it.
+
+    Returns
+    -------
+    tuple
+        The workshop, and what is to be said of the file.
+
+    Raises
+    ------
+    WrongCall
+        If a file cannot be opened.
+    """
+    source = workshop.hours_from
+    if source is None:
+        return workshop, ()
+    from refettle.bootstrap import opened  # noqa: PLC0415 - each needs the other
+    from refettle.files.hours_entries import air_of  # noqa: PLC0415 - heavy
+    from refettle.services.free_time import planning_air  # noqa: PLC0415 - heavy
+
+    name, text = source.logger or source.weather, ""
+    if name:
+        path = str(Path(workshop_file or ".").parent / name)
+        read = opened(path)
+        if not isinstance(read, str):
+            return workshop, (read,)
+        name, text = path, read
+    hours, said = air_of(source, text, name, workshop.begins)
+    if hours is None:
+        return workshop, said
+    workshop = replace(workshop, hours=hours)
+    if any(one.path == "air" for one in workshop.assumed):
+        likely, safe = planning_air(workshop)
+        kept = tuple(one for one in workshop.assumed if one.path != "air")
+        workshop = replace(workshop, air_likely=likely, air_safe=safe, assumed=kept)
+    return workshop, said
