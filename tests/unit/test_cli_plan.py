@@ -169,7 +169,9 @@ def properties(node: object) -> list[tuple[str, dict[str, Any]]]:
     return found
 
 
-@pytest.mark.parametrize("name", ["plan", "foresee", "why", "buy", "days", "facts", "new"])
+@pytest.mark.parametrize(
+    "name", ["plan", "foresee", "diagnose", "mend", "learn", "why", "buy", "days", "facts", "new"]
+)
 def test_every_property_of_a_schema_is_described_and_every_number_has_its_unit(name: str):
     jsonschema.Draft202012Validator.check_schema(schema(name))
     inner = {"low", "likely", "high"}  # the property that refers to a range says its unit

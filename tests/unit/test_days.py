@@ -1,12 +1,15 @@
 """Evenings of one piece and of several: faces, dust, set-ups and hours."""
 
 import json
+from datetime import date, datetime
 from importlib.resources import files
 from pathlib import Path
 from typing import Any
+from xml.etree import ElementTree as ET
 
 import jsonschema
 import pytest
+import vobject  # type: ignore[import-untyped]
 
 from refettle.cli import main
 
@@ -195,3 +198,109 @@ def test_nothing_is_done_to_what_is_in_clamps(tmp_path: Path, capsys: pytest.Cap
     glued = next(n for n, task in enumerate(order) if task["text"].startswith("Glue"))
     loaded = next(n for n, task in enumerate(order) if task["text"].startswith("Load"))
     assert loaded == glued + 1
+
+
+OCTOBER = """\
+workshop: Garage in October
+begins: 2026-10-05
+free:
+  mon: 18:30-21:00
+  wed: 18:30-21:00
+  sat: [9:00-12:00, 13:30-17:00]
+not on: [2026-10-14]
+air by the hour:
+  day: {low: 4 C, high: 13 C, humidity: 80 %}
+  building: unheated garage
+"""
+
+
+@pytest.fixture
+def october(tmp_path: Path) -> str:
+    path = tmp_path / "october.yaml"
+    path.write_text(OCTOBER, encoding="utf-8")
+    return str(path)
+
+
+def test_days_have_dates_times_and_air_and_stay_in_the_free_hours(
+    october: str, capsys: pytest.CaptureFixture[str], schema: dict[str, Any]
+):
+    words = ["days", *map(str, TWO), "--workshop", october]
+    assert main([*words, "--json"]) == 0
+    made = json.loads(capsys.readouterr().out)
+    jsonschema.Draft202012Validator(schema).validate(made)
+    assert made["begins"] == "2026-10-05"
+    assert "unheated garage" in made["air"]
+    free = {0: [(18.5, 21.0)], 2: [(18.5, 21.0)], 5: [(9.0, 12.0), (13.5, 17.0)]}
+    for day in made["days"]:
+        assert day["day"] != 10
+        for task in day["tasks"]:
+            begin = task["begin_h"] - 24 * (day["day"] - 1)
+            spans = free[(day["day"] - 1) % 7]
+            assert any(low - 1e-6 <= begin <= high for low, high in spans), (day["day"], task)
+    assert main(words) == 0
+    shown = capsys.readouterr().out
+    assert "Mon 2026-10-05: 10 °C" in shown
+    assert "    18:30  " in shown
+    assert max(map(len, shown.splitlines())) <= 80
+
+
+def test_the_calendar_file_is_read_back_by_another_library(october: str, capsys: pytest.CaptureFixture[str]):
+    """RFC 5545, read by vobject, which shares no code with the writer."""
+    assert main(["days", *map(str, TWO), "--workshop", october, "--json"]) == 0
+    made = json.loads(capsys.readouterr().out)
+    assert main(["days", *map(str, TWO), "--workshop", october, "--ics"]) == 0
+    events = list(vobject.readOne(capsys.readouterr().out).vevent_list)
+    work = [event for event in events if "safe to wrap" not in event.summary.value]
+    days = {(event.dtstart.value.date() - date(2026, 10, 5)).days + 1 for event in work}
+    assert days == {day["day"] for day in made["days"]}
+    assert all(event.dtend.value > event.dtstart.value for event in events)
+    assert len({event.uid.value for event in events}) == len(events)
+    first = min(work, key=lambda event: event.dtstart.value)
+    assert first.dtstart.value == datetime(2026, 10, 5, 18, 30)  # noqa: DTZ001 - a wall clock
+    assert len(events) - len(work) == 2
+
+
+def test_the_drawing_is_whole_and_holds_every_day(october: str, capsys: pytest.CaptureFixture[str]):
+    assert main(["days", *map(str, TWO), "--workshop", october, "--svg"]) == 0
+    root = ET.fromstring(capsys.readouterr().out)  # noqa: S314 - our own
+    titles = [node.text or "" for node in root.iter("{http://www.w3.org/2000/svg}title")]
+    assert any(title.startswith("Mon 2026-10-05: ") for title in titles)
+    assert root.find("{http://www.w3.org/2000/svg}polyline") is not None
+
+
+def test_a_calendar_file_needs_a_day_to_begin(capsys: pytest.CaptureFixture[str]):
+    assert main(["days", str(TWO[0]), "--workshop", str(WORKSHOP), "--ics"]) == 2
+    assert "needs the day it begins" in capsys.readouterr().err
+    assert main(["days", str(TWO[0]), "--workshop", str(WORKSHOP), "--ics", "--svg"]) == 2
+
+
+def test_where_no_coat_can_ever_be_laid_it_is_said_and_nothing_hangs(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+):
+    shop = tmp_path / "ice.yaml"
+    shop.write_text(
+        OCTOBER.replace("low: 4 C, high: 13 C", "low: -9 C, high: -2 C")
+        + "air: {temperature: 18 C, humidity: 55 %}\n",
+        encoding="utf-8",
+    )
+    piece = tmp_path / "box.yaml"
+    piece.write_text(
+        "piece: Box\nform: list\nwood: pine\nold finish: bare\nlook: opaque white\nsurfaces: {top: {area: 1 m2}}\n"
+    )
+    assert main(["days", str(piece), "--workshop", str(shop), "--json"]) == 0
+    made = json.loads(capsys.readouterr().out)
+    assert "never-laid" in {finding["code"] for finding in made["findings"]}
+    assert made["ready"][0]["finished"] is False
+    assert made["blocks"][0]["until_h"] is None
+
+
+def test_a_logger_beside_the_workshop_file_gives_the_air(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
+    rows = [f"2026-10-01 {hour:02d}:00;{12 + hour / 4:.1f};60" for hour in range(24)]
+    (tmp_path / "log.csv").write_text("Time;Temp (C);RH\n" + "\n".join(rows), encoding="utf-8")
+    shop = tmp_path / "shop.yaml"
+    shop.write_text("workshop: Shed\nair by the hour: {logger: log.csv}\n", encoding="utf-8")
+    assert main(["days", str(TWO[1]), "--workshop", str(shop)]) == 0
+    assert "logger" in capsys.readouterr().out
+    (tmp_path / "log.csv").unlink()
+    assert main(["days", str(TWO[1]), "--workshop", str(shop)]) == 2
+    assert "log.csv" in capsys.readouterr().err
