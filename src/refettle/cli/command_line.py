@@ -11,9 +11,9 @@ from refettle.cli.help_pages import PAGES
 from refettle.cli.terminal import Answer, folded
 
 COMMANDS: Final = tuple(PAGES)
-_WITHOUT_FILE: Final = frozenset({"facts"})
+_WITHOUT_FILE: Final = frozenset({"calc", "facts"})
 _SEVERAL_FILES: Final = frozenset({"buy", "days"})
-_WITHOUT_WORKSHOP: Final = frozenset({"facts", "new"})
+_WITHOUT_WORKSHOP: Final = frozenset({"calc", "facts", "new"})
 
 
 class _Parser(argparse.ArgumentParser):
@@ -59,6 +59,8 @@ def parser() -> argparse.ArgumentParser:
         made[name].add_argument("--when", metavar="TIME")
     made["diagnose"].add_argument("--ask", action="store_true")
     made["mend"].add_argument("--fault", metavar="FAULT")
+    made["calc"].add_argument("sum", metavar="SUM")
+    made["calc"].add_argument("value", metavar="VALUE", nargs="*")
     made["days"].add_argument("--ics", action="store_true")
     made["days"].add_argument("--svg", action="store_true")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")

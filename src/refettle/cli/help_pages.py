@@ -16,6 +16,7 @@ order, and why.
   refettle facts COAT --over COAT what goes over what
   refettle facts --air "8 C, 80 %"  is today too cold; with a COAT: how long
   refettle learn FILE             what your own work says beside the handbook
+  refettle calc SUM VALUE...      wood moisture, dew, film, litres, grits
   refettle new FILE               a short piece file to begin with
 
 FILE is a piece file: a few lines on wood, old finish and the look you want.
@@ -137,6 +138,25 @@ the causes apart, what avoids and what mends it. Of tests: which, in what order.
 Exit 0: answered.  2: nothing is called so; nearest words are named.
 """
 
+CALC = """\
+refettle calc SUM VALUE... [--json]
+
+Small sums of the bench, each with its formula and where that is from.
+
+  calc moisture AIR             what wood settles to:  calc moisture "18 C, 65 %"
+  calc dew AIR                  the dew point, and whether a coat may be laid
+  calc film WET SOLIDS          the dry film:  calc film "75 um" "34 %"
+  calc cover AREA COATS WET SOLIDS
+                                the litres:  calc cover "2 m2" 2 "75 um" "34 %"
+  calc grits FIRST LAST         a sequence that leaves no scratch: P80 P220
+  --json            the same as JSON, units in the names
+  --help            this page
+
+How long a coat takes in an air: refettle facts COAT --air AIR.
+
+Exit 0: answered.  2: wrong call.
+"""
+
 NEW = """\
 refettle new FILE [--form FORM] [--size SIZE] [--wood WORD] [--finish WORD]
                   [--look WORD] [--era WORD] [--json]
@@ -224,6 +244,7 @@ PAGES = {
     "buy": BUY,
     "days": DAYS,
     "facts": FACTS,
+    "calc": CALC,
     "new": NEW,
 }
 

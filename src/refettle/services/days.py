@@ -159,16 +159,16 @@ def _fill(know: Knowledge, queues: list[Queue], evening: _Evening, clock: DryClo
     """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
     while True:
         fit = [q for q in queues if not q.done and _fits(know, q, queues, evening, clock)]
-        now = [q for q in fit if _ready_h(q, queues, clock) <= evening.clock_h]
+        now = [q for q in fit if _ready_h(q, queues, clock, evening.clock_h) <= evening.clock_h]
         if now:
             _work(know, min(now, key=_rank), evening, clock)
         elif fit:
-            evening.clock_h = min(_ready_h(q, queues, clock) for q in fit)
+            evening.clock_h = min(_ready_h(q, queues, clock, evening.clock_h) for q in fit)
         else:
             return
 
 
-def _ready_h(queue: Queue, queues: list[Queue], clock: DryClock | None) -> float:
+def _ready_h(queue: Queue, queues: list[Queue], clock: DryClock | None, now_h: float) -> float:
     """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
     own = [q for q in queues if q.piece == queue.piece]
     gates = [q.over_h for q in own if q.stage == "first" and queue.stage != "first"]
@@ -185,7 +185,10 @@ def _ready_h(queue: Queue, queues: list[Queue], clock: DryClock | None) -> float
         gates += [q.tacky_h for q in queues if q is not queue and opposite(q.surfaces, queue.surfaces)]
         gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
     ready = max([queue.free_h, *gates])
-    return ready if clock is None or ready == inf else clock.due_h(queue.name, queue.next, task.step, ready)
+    if clock is None or ready == inf:
+        return ready
+    due = clock.due_h(queue.name, queue.next, task.step, max(ready, now_h))
+    return ready if due <= now_h else due
 
 
 def _fits(
@@ -193,7 +196,7 @@ def _fits(
 ) -> bool:
     """Return whether enough of a queue's next task can be done in what is left of an evening."""
     task = queue.tasks[queue.next]
-    ready_h = _ready_h(queue, queues, clock)
+    ready_h = _ready_h(queue, queues, clock, evening.clock_h)
     if task.dusty and evening.wet:
         return False
     if not evening.tasks and ready_h <= evening.clock_h:
