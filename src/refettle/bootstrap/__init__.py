@@ -38,6 +38,7 @@ if TYPE_CHECKING:
     from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
     from refettle.services.sections import CutOpen
+    from refettle.services.what_if import WhatIf
     from refettle.services.why import Explanation
 
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
@@ -342,12 +343,14 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
     return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
 
 
-def calendar(laid: tuple[Laid, ...]) -> "Calendar":
-    """Return the evenings of several pieces, at least one, that share a workshop."""
+def calendar(laid: tuple[Laid, ...]) -> "tuple[Calendar, WhatIf]":
+    """Return the days of several pieces, at least one, that share a workshop, and what stands around them."""
     from refettle.services.calendar import lay_pieces  # noqa: PLC0415 - heavy
+    from refettle.services.what_if import what_if  # noqa: PLC0415 - heavy
 
     plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
-    return lay_pieces(laid[0].know, laid[0].workshop, plans)
+    made = lay_pieces(laid[0].know, laid[0].workshop, plans)
+    return made, what_if(laid[0].know, made, plans)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":

@@ -34,14 +34,14 @@ def run(wishes: Namespace) -> Answer:
     if isinstance(laid, bootstrap.Refused):
         return refusal(laid, as_json=wishes.json)
     with waiting(f"Planning {count_words(len(laid), 'piece')}"):
-        calendar = bootstrap.calendar(laid)
+        calendar, around = bootstrap.calendar(laid)
     if wishes.ics or wishes.svg:
         return _file(calendar, wishes)
     findings = tuple(dict.fromkeys((*(f for one in laid for f in one.findings), *calendar.findings)))
     if wishes.json:
-        return Answer(out=days_json(calendar, calendar.workshop, laid[0].names, findings))
+        return Answer(out=days_json(calendar, around, laid[0].names, findings))
     page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
-    return Answer(out=days_text(calendar, laid[0].names, page), notes=findings_note(findings))
+    return Answer(out=days_text(calendar, around, laid[0].names, page), notes=findings_note(findings))
 
 
 def _file(calendar: "Calendar", wishes: Namespace) -> Answer:

@@ -12,12 +12,15 @@ from refettle.services.calendar import Calendar, Ready
 from refettle.services.clock import LONGEST_H
 from refettle.services.free_time import day_words
 from refettle.services.step_words import step_words
+from refettle.services.what_if import WhatIf
 
 _TOLD_BLOCK_H = 12.0
 """Wait for other air [h] from which it is told."""
+_FAR = 10_000
+_MOST_GAINS = 3
 
 
-def days_text(calendar: Calendar, know: Knowledge, page: Page) -> str:
+def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -> str:
     """
     Return the page of a calendar.
 
@@ -25,6 +28,8 @@ def days_text(calendar: Calendar, know: Knowledge, page: Page) -> str:
     ----------
     calendar
         The evenings.
+    around
+        What would gain days, and how sure they are.
     know
         Names.
     page
@@ -45,6 +50,7 @@ def days_text(calendar: Calendar, know: Knowledge, page: Page) -> str:
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
         page.write(_ready(ready, workshop), indent=2, hang=2)
+    _around(page, around, workshop, own)
     _blocks(page, calendar, know, own)
     for number, (day, waits) in enumerate(zip(calendar.days, calendar.waits, strict=True), start=1):
         _day(page, workshop, number, day, own)
@@ -56,6 +62,27 @@ def days_text(calendar: Calendar, know: Knowledge, page: Page) -> str:
             more = f" and {len(waits) - 3} more" if len(waits) > 3 else ""
             page.write(f"drying or in clamps: {going}{more}", indent=6, hang=2)
     return page.text()
+
+
+def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
+    """Write how sure the days are, what decides them, and what would gain some."""
+    for sure in around.sure:
+        if sure.half_day < _FAR:
+            half, most = _until(workshop, sure.half_day), _until(workshop, sure.most_day)
+            late = f"by {most}" if sure.most_day < _FAR else "not within sight"
+            page.write(
+                f"{sure.piece}: in half of the cases by {half}, in nine of ten {late}", indent=2, hang=2
+            )
+    group, text = around.decides
+    if group:
+        page.write(f"The last day hangs on {group.removeprefix(own)}: {text}.", indent=2, hang=2)
+    for gain in around.gains[:_MOST_GAINS]:
+        days = (
+            "finishes what else is never finished"
+            if gain.days >= _FAR // 2
+            else f"{gain.days} day{'s' * (gain.days > 1)} sooner"
+        )
+        page.write(f"With {gain.words}: {days}.", indent=2, hang=2)
 
 
 def _until(workshop: Workshop, day: int) -> str:
@@ -141,14 +168,16 @@ def _alike(day: Day) -> dict[str, list[DayTask]]:
     return found
 
 
-def days_json(calendar: Calendar, workshop: Workshop, know: Knowledge, findings: tuple[Finding, ...]) -> str:
+def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tuple[Finding, ...]) -> str:
     """
     Return a calendar as a JSON document.
 
     Parameters
     ----------
-    calendar, workshop
-        The evenings and the workshop they are free in.
+    calendar
+        The evenings, with the workshop they are free in.
+    around
+        What would gain days, and how sure they are.
     know
         Version of the facts.
     findings
@@ -159,6 +188,7 @@ def days_json(calendar: Calendar, workshop: Workshop, know: Knowledge, findings:
     str
         Valid against ``days.schema.json``.
     """
+    workshop = calendar.workshop
     return written(
         {
             "schema_version": SCHEMA_VERSION,
@@ -175,6 +205,16 @@ def days_json(calendar: Calendar, workshop: Workshop, know: Knowledge, findings:
                     "reason": block.reason,
                 }
                 for block in calendar.blocks
+            ],
+            "decides": {"group": around.decides[0], "text": around.decides[1]},
+            "gains": [{"words": gain.words, "days": gain.days} for gain in around.gains],
+            "sure": [
+                {
+                    "piece": sure.piece,
+                    "half_day": sure.half_day if sure.half_day < _FAR else None,
+                    "most_day": sure.most_day if sure.most_day < _FAR else None,
+                }
+                for sure in around.sure
             ],
             "ready": [
                 {

@@ -8,6 +8,7 @@ from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePl
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.around import WHOLE, Around, around
 from refettle.services.clock import Block, DryClock
+from refettle.services.day_queues import Scale
 from refettle.services.days import lay_days
 from refettle.services.free_time import LONGEST_DAYS
 
@@ -86,7 +87,9 @@ class Calendar:
     findings: tuple[Finding, ...] = ()
 
 
-def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...]) -> Calendar:
+def lay_pieces(
+    know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...], scale: Scale | None = None
+) -> Calendar:
     """
     Return the evenings of several pieces.
 
@@ -96,6 +99,8 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
         Facts; free evenings and hours.
     plans
         Pieces by their names, each once, with their plans; the first has the first turn where two could go on.
+    scale
+        How a case differs from the likely one; None = not at all.
 
     Returns
     -------
@@ -122,7 +127,7 @@ def lay_pieces(know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, Piec
     )
     names = tuple(name for name, _ in plans)
     clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
-    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names, clock)
+    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names, clock, scale)
     return Calendar(
         days=days,
         waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),

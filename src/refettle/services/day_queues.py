@@ -17,6 +17,21 @@ BEGINS_H = 18.0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Scale:
+    """
+    How a case differs from the likely one.
+
+    Attributes
+    ----------
+    minutes, waits
+        Factors [1] on hands-on time and on waits.
+    """
+
+    minutes: float = 1.0
+    waits: float = 1.0
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Task:
     """One coat or other work: its step, the step's number, hands-on [min], the wait after it [h], its own words."""
 
@@ -104,6 +119,20 @@ def queue_of(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> Queue:
         left=tasks[0].minutes if tasks else 0.0,
         surfaces=frozenset(plan.members),
     )
+
+
+def scaled(queue: Queue, scale: Scale) -> None:
+    """Make a queue's tasks take and wait otherwise."""
+    queue.tasks = tuple(
+        replace(
+            task,
+            minutes=scale.minutes * task.minutes,
+            wait_h=scale.waits * task.wait_h,
+            tacky_h=scale.waits * task.tacky_h,
+        )
+        for task in queue.tasks
+    )
+    queue.left *= scale.minutes
 
 
 def removes_film(step: Step) -> bool:

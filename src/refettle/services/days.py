@@ -13,12 +13,14 @@ from refettle.services.day_queues import (
     BEGINS_H,
     DUSTY,
     Queue,
+    Scale,
     Task,
     around_queues,
     cure_h,
     job_queue,
     last_jobs,
     queue_of,
+    scaled,
 )
 from refettle.services.free_time import windows
 from refettle.services.step_words import step_words
@@ -47,6 +49,7 @@ def lay_days(
     mending: tuple[MendJob, ...] = (),
     pieces: tuple[str, ...] = (),
     clock: DryClock | None = None,
+    scale: Scale | None = None,
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -70,6 +73,8 @@ def lay_days(
         Names of several pieces, if groups, jobs and work begin with one: ``name: group``.
     clock
         Waits by the real hours; None = as planned.
+    scale
+        How a case differs from the likely one; None = not at all.
 
     Returns
     -------
@@ -83,6 +88,8 @@ def lay_days(
     queues = [*(job_queue(job) for job in mending if job.stage != "after coats")]
     queues.extend(queue_of(know, workshop, p) for p in plans if p.route is not None)
     for queue in queues:
+        if scale is not None:
+            scaled(queue, scale)
         queue.piece = next((name for name in pieces if queue.name.startswith(f"{name}: ")), "")
     after = (*last_jobs(mending), *work.after)
     before: tuple[DayTask, ...] = (*work.tests, *work.before)
