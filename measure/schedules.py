@@ -47,7 +47,7 @@ class Instance:
 
 def read_instance(path: Path, row: Mapping[str, str]) -> Instance:
     """Return an instance with its best known value."""
-    import psplib  # noqa: PLC0415 - only when run
+    import psplib  # type: ignore[import-untyped]  # noqa: PLC0415 - only when run
 
     read = psplib.parse(path, instance_format=FORMATS[path.suffix])
     works, lags = [], []
@@ -74,7 +74,7 @@ def instances(folder: Path) -> Iterator[Instance]:
 
 def by_library(problem: Problem, seconds: float, threads: int) -> Timetable:
     """Return the timetable that PyJobShop finds."""
-    from pyjobshop import Model, SolveStatus  # noqa: PLC0415 - only on wish
+    from pyjobshop import Model, SolveStatus  # type: ignore[import-untyped]  # noqa: PLC0415 - only on wish
 
     model = Model()
     means = [model.add_renewable(capacity) for capacity in problem.means]

@@ -1,6 +1,6 @@
 """The evenings of several pieces, as a page and as JSON; ``days.schema.json`` describes every name."""
 
-from refettle.cli.json_parts import SCHEMA_VERSION, day_json, finding_json, rounded, written
+from refettle.cli.json_parts import SCHEMA_VERSION, Document, day_json, finding_json, rounded, written
 from refettle.cli.page import Page
 from refettle.cli.words import minutes_words
 from refettle.domain.finding import Finding
@@ -9,10 +9,10 @@ from refettle.domain.piece_plan import Day, DayTask
 from refettle.domain.plan import Range
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
-from refettle.services.clock import LONGEST_H
+from refettle.services.clock import LONGEST_H, Block
 from refettle.services.free_time import day_words
 from refettle.services.step_words import step_words
-from refettle.services.what_if import WhatIf
+from refettle.services.what_if import Sureness, WhatIf
 
 _TOLD_BLOCK_H = 12.0
 """Wait for other air [h] from which it is told."""
@@ -77,11 +77,8 @@ def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
     if group:
         page.write(f"The last day hangs on {group.removeprefix(own)}: {text}.", indent=2, hang=2)
     for gain in around.gains[:_MOST_GAINS]:
-        days = (
-            "finishes what else is never finished"
-            if gain.days >= _FAR // 2
-            else f"{gain.days} day{'s' * (gain.days > 1)} sooner"
-        )
+        sooner = f"{gain.days} day{'s' * (gain.days > 1)} sooner"
+        days = "all is finished, which else is not" if gain.days >= _FAR // 2 else sooner
         page.write(f"With {gain.words}: {days}.", indent=2, hang=2)
 
 
@@ -196,26 +193,10 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
             "workshop": workshop.name,
             "begins": workshop.begins,
             "air": workshop.hours.said if workshop.hours is not None else "",
-            "blocks": [
-                {
-                    "group": block.group,
-                    "text": step_words(know, block.step),
-                    "from_h": rounded(block.from_h),
-                    "until_h": rounded(block.until_h) if block.until_h <= LONGEST_H else None,
-                    "reason": block.reason,
-                }
-                for block in calendar.blocks
-            ],
+            "blocks": [_block(block, know) for block in calendar.blocks],
             "decides": {"group": around.decides[0], "text": around.decides[1]},
             "gains": [{"words": gain.words, "days": gain.days} for gain in around.gains],
-            "sure": [
-                {
-                    "piece": sure.piece,
-                    "half_day": sure.half_day if sure.half_day < _FAR else None,
-                    "most_day": sure.most_day if sure.most_day < _FAR else None,
-                }
-                for sure in around.sure
-            ],
+            "sure": [_sure(sure) for sure in around.sure],
             "ready": [
                 {
                     "piece": ready.piece,
@@ -236,3 +217,23 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
             "findings": [finding_json(finding) for finding in findings],
         }
     )
+
+
+def _block(block: Block, know: Knowledge) -> Document:
+    """Return a coat that had to wait for other air."""
+    return {
+        "group": block.group,
+        "text": step_words(know, block.step),
+        "from_h": rounded(block.from_h),
+        "until_h": rounded(block.until_h) if block.until_h <= LONGEST_H else None,
+        "reason": block.reason,
+    }
+
+
+def _sure(sure: Sureness) -> Document:
+    """Return how sure the day of a piece is."""
+    return {
+        "piece": sure.piece,
+        "half_day": sure.half_day if sure.half_day < _FAR else None,
+        "most_day": sure.most_day if sure.most_day < _FAR else None,
+    }

@@ -143,7 +143,7 @@ refettle calc SUM VALUE... [--json]
 
 Small sums of the bench, each with its formula and where that is from.
 
-  calc moisture AIR             what wood settles to:  calc moisture "18 C, 65 %"
+  calc moisture AIR             what wood settles to: calc moisture "18 C, 65 %"
   calc dew AIR                  the dew point, and whether a coat may be laid
   calc film WET SOLIDS          the dry film:  calc film "75 um" "34 %"
   calc cover AREA COATS WET SOLIDS
@@ -152,7 +152,7 @@ Small sums of the bench, each with its formula and where that is from.
   --json            the same as JSON, units in the names
   --help            this page
 
-How long a coat takes in an air: refettle facts COAT --air AIR.
+How long a coat takes in an air: see "refettle facts".
 
 Exit 0: answered.  2: wrong call.
 """

@@ -365,10 +365,8 @@ class Workshop:
         Free hours: weekday from Monday = 0, begin and end [h]; empty = evenings as above, from 18 o'clock.
     not_on
         Days that fall out: ISO 8601 or a weekday's name.
-    hours_from
-        Where the air of the hours comes from, as the file says; None = not said.
-    hours
-        Air hour by hour; None = the planning air at all times.
+    hours_from, hours
+        Where the air of the hours comes from, and that air hour by hour; None = the planning air at all times.
     journal
         Path of the journal that is learnt from, as the file gives it; empty = none.
     invented

@@ -33,8 +33,7 @@ def day_temps_c(low_c: float, high_c: float) -> tuple[float, ...]:
 
     Notes
     -----
-    Two half cosines, coldest at 5 and warmest at 15 o'clock: the usual shape for a day known by its two ends (ASHRAE
-    *Handbook: Fundamentals* (2017), ch. 14, gives the daily range by such fractions); from memory.
+    Two half cosines, coldest at 5 and warmest at 15 o'clock: the usual shape for a day known by its two ends. Judgement.
 
     Examples
     --------
@@ -75,6 +74,10 @@ def day_rhs(temps_c: Sequence[float], mean_rh: float) -> tuple[float, ...]:
     ------
     OutOfRange
         If `mean_rh` is a percentage.
+
+    Notes
+    -----
+    The vapour pressure of the mean is kept through the day; source of the saturation pressure: `saturation_pa`.
 
     Examples
     --------
@@ -133,6 +136,12 @@ def indoors(
     -----
     One store of heat and one of vapour, each filling at its own rate; the first day is run three times before it
     counts. A heater warms the air at once and leaves its water as it was. Judgement.
+
+    Examples
+    --------
+    >>> temps, rhs = indoors([10.0] * 24, [0.8] * 24, lag_h=10.0, air_changes_h=0.5, heated_to_c=18.0)
+    >>> temps[0], round(rhs[0], 2)
+    (18.0, 0.48)
     """
     need_above("lag_h", lag_h, 0.0, 1000.0, "h", "minutes taken for hours")
     need_above("air_changes_h", air_changes_h, 0.0, 100.0, "1/h", "changes a day taken for an hour")

@@ -14,7 +14,7 @@ from refettle.services.free_time import WEEKDAYS
 
 Plans = tuple[tuple[str, PiecePlan], ...]
 _MINUTES: Final = (0.72, 0.88, 1.0, 1.16, 1.5)
-"""Hands-on time in a tenth, three, five, seven and nine tenths of cases, as a share of the likely [1]; the width of plans."""
+"""Hands-on time at 10, 30, 50, 70 and 90 % of cases, as a share of the likely [1]; as wide as plans print it."""
 _WAITS: Final = (0.75, 0.9, 1.0, 1.12, 1.35)
 """Waits at the same; a third either way, as the comparison with data has it (coatings notes §2.2)."""
 _HEATED_C: Final = 20.0
