@@ -1,10 +1,10 @@
 """Free hours: when somebody can be in the workshop, day by day."""
 
 from collections.abc import Iterator
-from datetime import date, timedelta
 from typing import Final
 
 from refettle.domain.air import Air
+from refettle.domain.dates import day_number, iso_of, weekday
 from refettle.domain.piece import Workshop
 from refettle.services.day_queues import BEGINS_H
 
@@ -35,15 +35,15 @@ def windows(workshop: Workshop) -> Iterator[tuple[float, float]]:
         Begin and end, from midnight of the first day [h]; for `LONGEST_DAYS` days at the most.
     """
     evenings = session_days(workshop.evenings_per_week)
-    first = date.fromisoformat(workshop.begins) if workshop.begins else None
+    first = day_number(workshop.begins) if workshop.begins else None
     for day in range(LONGEST_DAYS):
-        weekday = (first + timedelta(days=day)).weekday() if first else day % 7
-        iso = (first + timedelta(days=day)).isoformat() if first else ""
-        if WEEKDAYS[weekday] in workshop.not_on or (iso and iso in workshop.not_on):
+        of_week = weekday(first + day) if first is not None else day % 7
+        iso = iso_of(first + day) if first is not None else ""
+        if WEEKDAYS[of_week] in workshop.not_on or (iso and iso in workshop.not_on):
             continue
         if workshop.free:
             for on, begin, end in sorted(workshop.free):
-                if on == weekday:
+                if on == of_week:
                     yield day * 24.0 + begin, day * 24.0 + end
         elif day % 7 in evenings:
             yield day * 24.0 + BEGINS_H, day * 24.0 + BEGINS_H + workshop.hours_per_evening
@@ -53,8 +53,8 @@ def day_words(workshop: Workshop, day: int) -> str:
     """Return a day as one says it: its weekday and date where the workshop says when it begins, else its number."""
     if not workshop.begins:
         return f"Day {day}"
-    when = date.fromisoformat(workshop.begins) + timedelta(days=day - 1)
-    return f"{WEEKDAYS[when.weekday()][:3].capitalize()} {when.isoformat()}"
+    number = day_number(workshop.begins) + day - 1
+    return f"{WEEKDAYS[weekday(number)][:3].capitalize()} {iso_of(number)}"
 
 
 def planning_air(workshop: Workshop) -> tuple[Air, Air]:

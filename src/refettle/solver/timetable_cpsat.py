@@ -3,8 +3,12 @@
 from ortools.sat.python import cp_model
 
 from refettle.solver.timetable import Problem, Timetable, earliest, longest, tails
+from refettle.solver.timetable_first import first_starts, knots
 
 _SEED = 7
+_FIRST = 0.25
+"""Share of the time [1] that a first timetable may take."""
+_MOST_OF_ALL = 0.9
 
 
 def place(problem: Problem, *, seconds: float, threads: int = 1) -> Timetable:
@@ -25,11 +29,18 @@ def place(problem: Problem, *, seconds: float, threads: int = 1) -> Timetable:
     Timetable
         No starts where none was found; proved where that is so for good.
     """
+    return _placed(problem, seconds, threads)[0]
+
+
+def _placed(problem: Problem, seconds: float, threads: int) -> tuple[Timetable, float]:
+    """Return a timetable, and what the solver took of the time [s]."""
     first = earliest(problem)
     if first is None:
-        return Timetable(starts=(), end=0, bound=0, proved=True)
+        return Timetable(starts=(), end=0, bound=0, proved=True), 0.0
+    known, spent = _known(problem, seconds, threads)
     left = tails(problem)
-    horizon = longest(problem)
+    ends = [start + work.length for start, work in zip(known, problem.works, strict=False)]
+    horizon = max(ends) if known else longest(problem)
     model = cp_model.CpModel()
     starts = [
         model.new_int_var(soonest, max(soonest, horizon - rest), f"s{n}")
@@ -42,19 +53,37 @@ def place(problem: Problem, *, seconds: float, threads: int = 1) -> Timetable:
         model.add(starts[lag.then] - starts[lag.first] >= lag.least)
     _means(model, problem, starts, end)
     model.minimize(end)
+    for start, at in zip(starts, known, strict=False):
+        model.add_hint(start, at)
     solver = cp_model.CpSolver()
-    solver.parameters.max_time_in_seconds = seconds
+    solver.parameters.max_time_in_seconds = max(0.1, seconds - spent)
     solver.parameters.num_workers = threads
     solver.parameters.random_seed = _SEED
-    solver.parameters.use_disjunctive_constraint_in_cumulative = True
     status = solver.solve(model)
+    spent += solver.wall_time
     if status == cp_model.INFEASIBLE:
-        return Timetable(starts=(), end=0, bound=0, proved=True)
-    bound = round(solver.best_objective_bound)
+        return Timetable(starts=(), end=0, bound=0, proved=True), spent
+    bound = max(0, round(solver.best_objective_bound))
     if status not in {cp_model.OPTIMAL, cp_model.FEASIBLE}:
-        return Timetable(starts=(), end=0, bound=max(bound, 0), proved=False)
+        return Timetable(starts=known, end=max(ends, default=0), bound=bound, proved=False), spent
     found = tuple(solver.value(start) for start in starts)
-    return Timetable(starts=found, end=solver.value(end), bound=bound, proved=status == cp_model.OPTIMAL)
+    proved = status == cp_model.OPTIMAL
+    return Timetable(starts=found, end=solver.value(end), bound=bound, proved=proved), spent
+
+
+def _known(problem: Problem, seconds: float, threads: int) -> tuple[tuple[int, ...], float]:
+    """Return a first timetable and the time it took [s]; none where a knot finds none in its share, or all is one knot."""
+    parts = [part for part in knots(problem) if len(part) > 1]
+    if any(len(part) > _MOST_OF_ALL * len(problem.works) for part in parts):
+        return (), 0.0
+    share, spent = _FIRST * seconds / max(1, len(parts)), [0.0]
+
+    def alone(part: Problem) -> tuple[int, ...]:
+        found, took = _placed(part, share, threads)
+        spent.append(took)
+        return found.starts
+
+    return first_starts(problem, alone), sum(spent)
 
 
 def _means(
