@@ -7,7 +7,7 @@ LEAD := examples/gate-leg-table.yaml
 SHOP := examples/workshop.yaml
 TRADE_CASES ?= tests/reference/data/trade_cases_more.yaml
 PLAN_CASES ?=
-OTHERS := $(filter-out $(LEAD) $(SHOP) examples/journal.yaml,$(sort $(wildcard examples/*.yaml)))
+OTHERS := $(filter-out $(LEAD) examples/journal.yaml $(wildcard examples/workshop*.yaml),$(sort $(wildcard examples/*.yaml)))
 
 .DELETE_ON_ERROR:
 .PHONY: system setup run test check explore measure lock wheel clean
@@ -60,7 +60,9 @@ measure: $(STAMP)  ## how fast, how far from known answers; prints, judges nothi
 	$(BIN)/python measure/startup.py
 	$(BIN)/python measure/planning.py
 	$(BIN)/python measure/choice.py
+	$(BIN)/python measure/trouble.py
 	$(BIN)/python measure/trade_cases.py $(TRADE_CASES)
+	$(if $(SCHEDULES),$(BIN)/python measure/schedules.py $(SCHEDULES))
 	$(if $(PLAN_CASES),$(BIN)/python measure/plan_cases.py $(PLAN_CASES))
 
 lock: $(STAMP)  ## renew counts and checksums of the knowledge tables, after a change made on purpose

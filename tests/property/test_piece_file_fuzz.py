@@ -28,7 +28,7 @@ from refettle.files.workshop_file import read_workshop
 from refettle.files.yaml_tree import Listing, Mapping, Text, Tree, read_tree
 
 EXAMPLES = Path(__file__).parents[2] / "examples"
-PIECES = sorted(path for path in EXAMPLES.glob("*.yaml") if path.stem not in {"workshop", "journal"})
+PIECES = sorted(path for path in EXAMPLES.glob("*.yaml") if not path.stem.startswith(("workshop", "journal")))
 STEPS = """
 done:
   - clean: soap and water

@@ -131,9 +131,15 @@ def _day(page: Page, workshop: Workshop, number: int, day: Day, own: str) -> Non
     minutes = Range(low=0.7 * day.minutes, likely=day.minutes, high=1.5 * day.minutes)
     head = day_words(workshop, day.day) if workshop.begins else f"Day {day.day}, evening {number}"
     page.ended(f"{head}{_air(workshop, day)}", minutes_words(minutes), indent=2)
-    for text, tasks in _alike(day).items():
+    made = next((task.air for task in day.tasks if task.air is not None), None)
+    if made is not None and workshop.hours is not None:
+        words = (
+            f"Keep the room at {made.temp_c:.0f} °C and {100 * made.rh:.0f} %, today and on until all is dry."
+        )
+        page.write(words, indent=4, hang=2)
+    for tasks in _in_turn(day):
         groups = "; ".join(dict.fromkeys(task.group.removeprefix(own) for task in tasks))
-        page.marked(clock_words(tasks[0].begin_h), f"{text} – {groups}", indent=4, column=11)
+        page.marked(clock_words(tasks[0].begin_h), f"{tasks[0].text} – {groups}", indent=4, column=11)
 
 
 def _air(workshop: Workshop, day: Day) -> str:
@@ -157,11 +163,14 @@ def _ready(ready: Ready, workshop: Workshop) -> str:
     return f"{ready.piece}: last work on {last}, safe to wrap on {wrap}{shared}"
 
 
-def _alike(day: Day) -> dict[str, list[DayTask]]:
-    """Return the tasks of an evening by their words, in the order of the first of each."""
-    found: dict[str, list[DayTask]] = {}
+def _in_turn(day: Day) -> list[list[DayTask]]:
+    """Return the tasks of a day in their order, the same work on several groups in a row together."""
+    found: list[list[DayTask]] = []
     for task in day.tasks:
-        found.setdefault(task.text, []).append(task)
+        if found and found[-1][0].text == task.text:
+            found[-1].append(task)
+        else:
+            found.append([task])
     return found
 
 

@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass
 
+from refettle.domain.air import Air
 from refettle.domain.finding import Finding
 from refettle.domain.piece import Assumed, Look
 from refettle.domain.plan import Impossible, Range, Risk, Route, TestAdvice
@@ -203,6 +204,8 @@ class DayTask:
         Wait that starts when it is done [h].
     begin_h
         When it begins, set-up before it included, from midnight of the first day [h].
+    air
+        Air that is made for it and held until it is dry; None = as it comes.
     """
 
     group: str
@@ -211,6 +214,7 @@ class DayTask:
     minutes: float
     wait_h: float
     begin_h: float = 0.0
+    air: Air | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

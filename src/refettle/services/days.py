@@ -234,10 +234,11 @@ def _work(know: Knowledge, queue: Queue, evening: _Evening, clock: DryClock | No
     whole = finished and not task.first_faces
     text = _said(know, queue, task)
     over_h = _over(task, evening.clock_h, task.wait_h, clock)
+    wait_h = _real(task, over_h - evening.clock_h, clock) if whole else 0.0
     evening.tasks.append(
         DayTask(
             group=queue.name, number=task.number, text=text if whole else f"{text} (goes on)",
-            minutes=minutes, wait_h=_real(task, over_h - evening.clock_h, clock) if whole else 0.0, begin_h=begin_h,
+            minutes=minutes, wait_h=wait_h, begin_h=begin_h, air=task.step.air,
         )
     )  # fmt: skip
     if not finished:
