@@ -8,12 +8,33 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from plan_pieces import facts, made, old, one_surface, planned
-from refettle.domain.airhours import AirHours
+from refettle.domain.air import Air
+from refettle.domain.airhours import AirHours, steady
 from refettle.domain.dates import day_number, iso_of, weekday
-from refettle.domain.piece import Look, Workshop
+from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.plan import Route
+from refettle.domain.step import Step
+from refettle.planning.bench import Bench
+from refettle.planning.offers import CLOSING_USE, CURE, Menu
+from refettle.planning.reasons import make_route
+from refettle.planning.search import Found
+from refettle.planning.start import start
 from refettle.services.calendar import lay_pieces
 from refettle.services.day_queues import Scale
+from refettle.services.these_days import riskier
 from refettle.services.what_if import what_if
+
+SAND = Step(verb="sand", method="hand-block", grit=180, how=frozenset({"sequence", "clean dust"}))
+
+
+def route_of(piece: Piece, shop: Workshop, steps: tuple[Step, ...]) -> Route:
+    """Return steps as a route on the piece's first surface, closed as plans are."""
+    surface = piece.surfaces[0]
+    bench = Bench(facts(), shop, surface, start(facts(), piece, surface))
+    menu = Menu(know=facts(), workshop=shop, surface=surface, look=surface.look or Look(kind="natural"))
+    whole = Found(steps=(*steps, CURE, CLOSING_USE), cost=0.0, expanded=0, exact=True, bound=0.0)
+    return make_route(bench, menu, whole, "own", with_reasons=False)
+
 
 PAINTED = made(
     one_surface("top", wood="pine", layers=(old("alkyd-varnish"),), look=Look(kind="opaque", colour="white"))
@@ -69,3 +90,20 @@ def test_any_workshop_can_be_asked(free: tuple[tuple[int, float, float], ...]) -
     plans = (("Box", planned(PAINTED, shop, brief=True)),)
     found = what_if(facts(), lay_pieces(facts(), shop, plans), plans)
     assert all(gain.days > 0 for gain in found.gains)
+
+
+def test_a_window_to_recoat_that_the_days_let_close_is_told() -> None:
+    """Days with one evening a fortnight: a varnish waits past its window, and the next coat finds no key."""
+    piece = made(one_surface("top", wood="oak", look=Look(kind="natural", sheen="satin")))
+    shop = Workshop(begins="2026-10-05", free=((0, 18.0, 21.0),), hours=steady(Air(temp_c=20.0, rh=0.5)))
+    plan = planned(piece, replace(shop, hours=None), brief=True)
+    group = plan.groups[0]
+    assert group.route is not None
+    coat = Step(verb="topcoat", what="oil-polyurethane", method="brush", wait_after_h=24.0)
+    bench_plan = replace(plan, groups=(replace(group, route=route_of(piece, shop, (SAND, coat, coat))),))
+    calendar = lay_pieces(facts(), shop, (("Box", bench_plan),))
+    found = list(riskier(facts(), "Box", piece, bench_plan, calendar))
+    assert any("peeling" in finding.what and "scuff" in finding.do for finding in found), found
+    often = replace(shop, free=tuple((day, 18.0, 21.0) for day in range(7)))
+    near = lay_pieces(facts(), often, (("Box", bench_plan),))
+    assert not any("peeling" in finding.what for finding in riskier(facts(), "Box", piece, bench_plan, near))

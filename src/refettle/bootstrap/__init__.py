@@ -346,11 +346,17 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
 def calendar(laid: tuple[Laid, ...]) -> "tuple[Calendar, WhatIf]":
     """Return the days of several pieces, at least one, that share a workshop, and what stands around them."""
     from refettle.services.calendar import lay_pieces  # noqa: PLC0415 - heavy
+    from refettle.services.these_days import riskier  # noqa: PLC0415 - heavy
     from refettle.services.what_if import what_if  # noqa: PLC0415 - heavy
 
     plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
     made = lay_pieces(laid[0].know, laid[0].workshop, plans)
-    return made, what_if(laid[0].know, made, plans)
+    risen = [
+        finding
+        for one, (name, its_plan) in zip(laid, plans, strict=True)
+        for finding in riskier(one.know, name, one.piece, its_plan, made)
+    ]
+    return replace(made, findings=(*made.findings, *risen)), what_if(laid[0].know, made, plans)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":
