@@ -2,6 +2,7 @@
 
 from dataclasses import dataclass, field
 from itertools import accumulate
+from math import inf
 
 from refettle.domain.air import Air
 from refettle.domain.airhours import AirHours
@@ -136,6 +137,14 @@ class DryClock:
             low, high = (middle, high) if sums[middle] <= need else (low, middle)
         step = sums[high] - sums[low]
         return low + ((need - sums[low]) / step if step > 0 else 0.0)
+
+    def window_h(self, step: Step, end_h: float) -> float:
+        """Return when the window to recoat a coat without a key closes [h]; infinite where it has none."""
+        facts = self.know.film(step.what)
+        if not 0 < facts.recoat_until_h < LONGEST_H:
+            return inf
+        air = step.air or self.planned
+        return self.over_h(step, end_h, facts.recoat_until_h / max(_SLOW, drying_rate(facts, air)))
 
     def block(self, step: Step, at_h: float) -> str:
         """

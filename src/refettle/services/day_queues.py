@@ -55,8 +55,8 @@ class Queue:
     """
     Tasks of one group or job.
 
-    The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch [h];
-    the piece, where there are several.
+    The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch, and when
+    its window to recoat closes [h]; the piece, where there are several.
     """
 
     name: str
@@ -67,6 +67,7 @@ class Queue:
     stage: str = ""
     surfaces: frozenset[str] = frozenset()
     tacky_h: float = 0.0
+    until_h: float = inf
     piece: str = ""
 
     def ground_h(self, wanted: str) -> float:

@@ -1,6 +1,7 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from math import inf
 
 from refettle.domain.piece import Workshop
@@ -31,7 +32,7 @@ _ENOUGH_MIN = 8.0
 
 @dataclass(slots=True)
 class _Evening:
-    """One evening while it is laid: clock [h], tasks so far, what is set up, whether a coat is wet."""
+    """One evening while it is laid: clock [h], tasks so far, what is set up, if a coat is wet, when the next begins [h]."""
 
     clock_h: float
     end_h: float
@@ -39,6 +40,7 @@ class _Evening:
     ready: set[tuple[str, str]]
     minutes: float = 0.0
     wet: bool = False
+    next_h: float = inf
 
 
 def lay_days(
@@ -97,12 +99,13 @@ def lay_days(
         queues = [*around_queues(work.before, pieces), *queues]
         before = work.tests
     days: list[Day] = []
-    for begin, end in windows(workshop):
+    free = [*windows(workshop), (inf, inf)]
+    for (begin, end), (later, _) in pairwise(free):
         if all(q.done for q in queues):
             break
         first = before if not days else ()
         took = sum(task.minutes for task in first)
-        evening = _Evening(begin + took / 60.0, end, list(_from(first, begin)), set(), minutes=took)
+        evening = _Evening(begin + took / 60.0, end, list(_from(first, begin)), set(), took, next_h=later)
         _fill(know, queues, evening, clock)
         if evening.tasks:
             _add(days, Day(day=int(begin // 24) + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
@@ -168,7 +171,7 @@ def _fill(know: Knowledge, queues: list[Queue], evening: _Evening, clock: DryClo
         fit = [q for q in queues if not q.done and _fits(know, q, queues, evening, clock)]
         now = [q for q in fit if _ready_h(q, queues, clock, evening.clock_h) <= evening.clock_h]
         if now:
-            _work(know, min(now, key=_rank), evening, clock)
+            _work(know, min(now, key=lambda q: _rank(q, evening)), evening, clock)
         elif fit:
             evening.clock_h = min(_ready_h(q, queues, clock, evening.clock_h) for q in fit)
         else:
@@ -248,6 +251,7 @@ def _work(know: Knowledge, queue: Queue, evening: _Evening, clock: DryClock | No
     queue.free_h = over_h
     if task.step.is_coat:
         queue.tacky_h = _over(task, evening.clock_h, task.tacky_h, clock)
+        queue.until_h = inf if clock is None else clock.window_h(task.step, evening.clock_h)
     queue.left = 0.0 if queue.done else queue.tasks[queue.next].minutes
 
 
@@ -270,9 +274,11 @@ def _said(know: Knowledge, queue: Queue, task: Task) -> str:
     return f"{text}: turn over, the other faces" if turned else text
 
 
-def _rank(queue: Queue) -> int:
-    """Return the turn of a queue's next task in an evening: mending, dust, then the rest, coats last."""
+def _rank(queue: Queue, evening: _Evening) -> int:
+    """Return the turn of a queue's next task: mending; a coat whose window closes by the next evening; dust; coats last."""
     task = queue.tasks[queue.next]
+    if task.step.is_coat and evening.clock_h <= queue.until_h < evening.next_h:
+        return -1
     if queue.stage:
         return -1
     return 0 if task.step.verb in DUSTY else (2 if task.step.is_coat else 1)
