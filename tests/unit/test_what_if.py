@@ -19,8 +19,8 @@ from refettle.planning.offers import CLOSING_USE, CURE, Menu
 from refettle.planning.reasons import make_route
 from refettle.planning.search import Found
 from refettle.planning.start import start
-from refettle.services.calendar import lay_pieces
-from refettle.services.day_queues import Scale
+from refettle.services.calendar import Calendar, lay_pieces
+from refettle.services.day_queues import KEYED, Scale
 from refettle.services.these_days import riskier
 from refettle.services.what_if import what_if
 
@@ -93,7 +93,7 @@ def test_any_workshop_can_be_asked(free: tuple[tuple[int, float, float], ...]) -
 
 
 def test_a_window_to_recoat_that_the_days_let_close_is_told() -> None:
-    """Days with one evening a fortnight: a varnish waits past its window, and the next coat finds no key."""
+    """Days with one evening a fortnight: a scuff is put in; left out, the next coat finds no key."""
     piece = made(one_surface("top", wood="oak", look=Look(kind="natural", sheen="satin")))
     shop = Workshop(begins="2026-10-05", free=((0, 18.0, 21.0),), hours=steady(Air(temp_c=20.0, rh=0.5)))
     plan = planned(piece, replace(shop, hours=None), brief=True)
@@ -102,8 +102,33 @@ def test_a_window_to_recoat_that_the_days_let_close_is_told() -> None:
     coat = Step(verb="topcoat", what="oil-polyurethane", method="brush", wait_after_h=24.0)
     bench_plan = replace(plan, groups=(replace(group, route=route_of(piece, shop, (SAND, coat, coat))),))
     calendar = lay_pieces(facts(), shop, (("Box", bench_plan),))
+    assert KEYED in {task.text for day in calendar.days for task in day.tasks}
     found = list(riskier(facts(), "Box", piece, bench_plan, calendar))
+    assert not any("peeling" in finding.what for finding in found), found
+    unkeyed = without(calendar, KEYED)
+    found = list(riskier(facts(), "Box", piece, bench_plan, unkeyed))
     assert any("peeling" in finding.what and "scuff" in finding.do for finding in found), found
     often = replace(shop, free=tuple((day, 18.0, 21.0) for day in range(7)))
     near = lay_pieces(facts(), often, (("Box", bench_plan),))
+    assert KEYED not in {task.text for day in near.days for task in day.tasks}
     assert not any("peeling" in finding.what for finding in riskier(facts(), "Box", piece, bench_plan, near))
+
+
+def without(calendar: Calendar, text: str) -> Calendar:
+    """Return days without some work."""
+    days = tuple(
+        replace(day, tasks=tuple(task for task in day.tasks if task.text != text)) for day in calendar.days
+    )
+    return replace(calendar, days=days)
+
+
+def test_no_order_is_quicker_than_the_slowest_group_alone() -> None:
+    plans = (("Box", planned(PAINTED, replace(SHOP, hours=None), brief=True)),)
+    one = lay_pieces(facts(), SHOP, plans)
+    found = what_if(facts(), one, plans).sure[0]
+    assert 1 <= found.least_day <= one.ready[0].wrap_day
+    two = (*plans, ("Other", plans[0][1]))
+    crowded = lay_pieces(facts(), SHOP, two)
+    again = what_if(facts(), crowded, two)
+    assert [one.least_day for one in again.sure] == [found.least_day] * 2
+    assert all(ready.wrap_day >= found.least_day for ready in crowded.ready)

@@ -70,9 +70,9 @@ def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
         if sure.half_day < _FAR:
             half, most = _until(workshop, sure.half_day), _until(workshop, sure.most_day)
             late = f"by {most}" if sure.most_day < _FAR else "not within sight"
-            page.write(
-                f"{sure.piece}: in half of the cases by {half}, in nine of ten {late}", indent=2, hang=2
-            )
+            least = f"; not before {_until(workshop, sure.least_day)} in any order"
+            words = f"{sure.piece}: in half of the cases by {half}, in nine of ten {late}{least}"
+            page.write(words, indent=2, hang=2)
     group, text = around.decides
     if group:
         page.write(f"The last day hangs on {group.removeprefix(own)}: {text}.", indent=2, hang=2)
@@ -245,4 +245,5 @@ def _sure(sure: Sureness) -> Document:
         "piece": sure.piece,
         "half_day": sure.half_day if sure.half_day < _FAR else None,
         "most_day": sure.most_day if sure.most_day < _FAR else None,
+        "least_day": sure.least_day,
     }

@@ -17,6 +17,7 @@ from refettle.domain.plan import StepCost
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_rate
 from refettle.services.calendar import Calendar
+from refettle.services.day_queues import KEYED
 from refettle.services.free_time import windows
 
 _SLACK_H = 0.26
@@ -114,10 +115,10 @@ def _in_order(know: Knowledge, workshop: Workshop, group: GroupPlan, own: list[_
             yield _finding("too-early", what, "wait for it")
         last = max(last, number)
         cost = steps[number]
-        barred = _barred(know, workshop, cost, one.begin_h)
+        barred = "" if one.task.text.startswith(KEYED) else _barred(know, workshop, cost, one.begin_h)
         if barred:
             yield _finding("wrong-air", f"step {number} of {group.name}: {barred}", "wait for other air")
-        if one.task.text.endswith(_GOES_ON):
+        if one.task.text.endswith(_GOES_ON) or one.task.text == KEYED:
             continue
         coats_done[number] = coats_done.get(number, 0) + 1
         over_h = _over_h(know, workshop, steps, number, coats_done[number], one.end_h)

@@ -12,6 +12,9 @@ from refettle.services.turning import turned_share
 
 DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _REMOVING = frozenset({"strip", "rinse", "neutralise"})
+KEYED = "Scuff P320 first, the window to recoat has closed"
+"""What is put in where a coat would find no key; its minutes are a share of the coat's."""
+_KEY_SHARE = 0.6
 BEGINS_H = 18.0
 """Hour at which an evening begins where nothing else is said [h]."""
 
@@ -134,6 +137,21 @@ def scaled(queue: Queue, scale: Scale) -> None:
         for task in queue.tasks
     )
     queue.left *= scale.minutes
+
+
+def key_where_closed(queue: Queue, now_h: float) -> None:
+    """Put a scuff before a queue's next coat where the window to recoat the one before it has closed."""
+    if queue.done or not queue.next or now_h <= queue.until_h:
+        return
+    task, before = queue.tasks[queue.next], queue.tasks[queue.next - 1]
+    if not (task.step.is_coat and before.step.is_coat) or before.first_faces or task.text:
+        return
+    scuff = Step(verb="scuff", grit=320, method="synthetic-pad", how=frozenset({"clean dust"}))
+    whole = sum(one.minutes for one in queue.tasks[queue.next : queue.next + 1 + task.first_faces])
+    put = Task(step=scuff, number=task.number, minutes=_KEY_SHARE * whole, wait_h=0.0, text=KEYED)
+    queue.tasks = (*queue.tasks[: queue.next], put, *queue.tasks[queue.next :])
+    queue.left = put.minutes
+    queue.until_h = inf
 
 
 def removes_film(step: Step) -> bool:

@@ -19,6 +19,7 @@ from refettle.services.day_queues import (
     around_queues,
     cure_h,
     job_queue,
+    key_where_closed,
     last_jobs,
     queue_of,
     scaled,
@@ -168,6 +169,8 @@ def _add(days: list[Day], day: Day) -> None:
 def _fill(know: Knowledge, queues: list[Queue], evening: _Evening, clock: DryClock | None) -> None:
     """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
     while True:
+        for queue in queues if clock is not None else ():
+            key_where_closed(queue, evening.clock_h)
         fit = [q for q in queues if not q.done and _fits(know, q, queues, evening, clock)]
         now = [q for q in fit if _ready_h(q, queues, clock, evening.clock_h) <= evening.clock_h]
         if now:

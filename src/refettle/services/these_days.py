@@ -17,11 +17,13 @@ from refettle.planning.reasons import odds
 from refettle.planning.replay import foresee
 from refettle.planning.start import start
 from refettle.services.calendar import Calendar
+from refettle.services.day_queues import KEYED
 
 RISEN = 0.1
 """Rise of a chance [1] from which it is told (design: the same from which a start would be blocked)."""
 _SCUFF = "scuff before that coat: by then its window to recoat has closed; or free an evening before it does"
 _NEARER = "free another evening nearer to the step before, or make the air better for that step"
+_KEY = Step(verb="scuff", grit=320, method="synthetic-pad", how=frozenset({"clean dust"}))
 _GOES_ON = " (goes on)"
 _DRIES_H = 72.0
 
@@ -95,12 +97,16 @@ def as_laid(group: GroupPlan, label: str, calendar: Calendar) -> tuple[Step, ...
     costs = group.route.steps if group.route is not None else ()
     steps: list[Step] = []
     for number, cost in enumerate(costs, start=1):
-        coats = [task for task in done if task.number == number]
+        coats = [task for task in done if task.number == number and task.text != KEYED]
         if cost.step.verb == "wait":
             continue
         if len(coats) != (max(1, cost.step.coats) if cost.step.is_coat else 1):
             return ()
-        steps += [_one(cost.step, task, done, calendar) for task in coats]
+        for task in coats:
+            before = done[done.index(task) - 1] if done.index(task) else None
+            if before is not None and before.text == KEYED:
+                steps.append(_KEY)
+            steps.append(_one(cost.step, task, done, calendar))
     return tuple(steps)
 
 

@@ -9,7 +9,9 @@ from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import PiecePlan
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, lay_pieces
+from refettle.services.clock import DryClock
 from refettle.services.day_queues import BEGINS_H, Scale
+from refettle.services.days import lay_days
 from refettle.services.free_time import WEEKDAYS
 
 Plans = tuple[tuple[str, PiecePlan], ...]
@@ -50,11 +52,14 @@ class Sureness:
         Its name.
     half_day, most_day
         Day by which it is in half of the cases, and in nine of ten [d].
+    least_day
+        Day before which it cannot be in any order: its slowest group laid alone [d].
     """
 
     piece: str
     half_day: int
     most_day: int
+    least_day: int
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -112,7 +117,10 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
         gains=tuple(
             sorted((gain for gain in gains if gain.days > 0), key=lambda gain: (-gain.days, gain.words))
         ),
-        sure=tuple(_sure(number, ready.piece, cases) for number, ready in enumerate(calendar.ready)),
+        sure=tuple(
+            _sure(number, name, cases, _least(know, workshop, plan))
+            for number, (name, plan) in enumerate(plans)
+        ),
     )
 
 
@@ -193,11 +201,26 @@ def _decides(calendar: Calendar) -> tuple[str, str]:
     return group, text
 
 
-def _sure(number: int, piece: str, cases: list[Calendar]) -> Sureness:
+def _sure(number: int, piece: str, cases: list[Calendar], least_day: int) -> Sureness:
     """Return how sure the day of a piece is over all cases."""
     days = sorted(_day(case, number) for case in cases)
     half, most = days[len(days) // 2], days[min(len(days) - 1, int(0.9 * len(days)))]
-    return Sureness(piece=piece, half_day=half, most_day=most)
+    return Sureness(piece=piece, half_day=half, most_day=most, least_day=least_day)
+
+
+def _least(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> int:
+    """
+    Return the day before which a piece cannot be safe to wrap [d].
+
+    Notes
+    -----
+    One group alone does each step as soon as it may, and waits are over no earlier for beginning later: nothing is sooner.
+    """
+    days = [0]
+    for group in plan.groups:
+        clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
+        days.append(lay_days(know, workshop, (group,), clock=clock)[1] if group.route is not None else 0)
+    return max(days)
 
 
 def _day(case: Calendar, number: int) -> int:
