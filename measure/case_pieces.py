@@ -14,8 +14,9 @@ from case_reading import read_text
 from case_steps import Notes, climate_air, map_steps
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Where
-from refettle.domain.piece import Look, OldLayer, Own, Piece, Surface, Workshop, Zone
+from refettle.domain.piece import Look, OldLayer, Own, Piece, Surface, Zone
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 
 GIVEN = ("item", "wanted_look", "climate", "steps")
 """All that the adapter may see of a case."""

@@ -9,8 +9,9 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from case_pieces import Adapted
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.plan import Risk
+from refettle.domain.workshop import Workshop
 
 THRESHOLD = 0.3
 THRESHOLDS = (0.2, 0.3, 0.4)

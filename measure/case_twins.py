@@ -12,7 +12,8 @@ from dataclasses import dataclass, replace
 from case_changes import CHANGES, Trial
 from case_reading import Reading, read_text
 from case_twin_words import DO, DONT
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
+from refettle.domain.workshop import Workshop
 
 NEGATED = re.compile(
     r"\b(?:do not|don't|no|not|never|without|nor|instead of|rather than|avoid|skip|leave out|omit|stop)\b"

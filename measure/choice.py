@@ -14,7 +14,8 @@ from dataclasses import replace
 from itertools import pairwise
 
 from planning import made_up
-from refettle.domain.piece import Piece, Product, Workshop
+from refettle.domain.piece import Piece, Product
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.planning.engine import Memory
 from refettle.services.cases import first_try, share_of

@@ -16,7 +16,8 @@ from case_pieces import METHODS, TOOLS, adapt_case
 from case_reading import read_text
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Where
-from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop
+from refettle.domain.piece import Look, OldLayer, Piece, Surface
+from refettle.domain.workshop import Workshop
 from refettle.planning.colours import colour_depth
 
 GIVEN = ("situation", "item", "workshop", "surfaces")

@@ -22,8 +22,9 @@ import plan_case_words as table
 from plan_case_acts import Ending, endings_of, lanes_of, steps_told, warnings_of
 from plan_case_patterns import Lane, Matcher, Pattern, names_of
 from plan_case_pieces import Adapted, adapt_piece, given_part
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 
 SCHEMA = "plan_cases"

@@ -15,7 +15,8 @@ import resource
 import time
 from dataclasses import dataclass
 
-from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop, Zone
+from refettle.domain.piece import Look, OldLayer, Piece, Surface, Zone
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import AIMS

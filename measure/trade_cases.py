@@ -41,9 +41,10 @@ from case_scores import (
 from case_trials import OwnPlanResult, TwinResult, own_plan_results, stability, twin_results
 from case_trouble import SCORERS, lines_of, seen_of
 from refettle.domain.finding import Where
-from refettle.domain.piece import Own, Piece, Workshop
+from refettle.domain.piece import Own, Piece
 from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.plan import Risk
+from refettle.domain.workshop import Workshop
 
 SCHEMA = "trade_cases"
 SCHEMA_VERSION = 1

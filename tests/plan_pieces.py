@@ -5,8 +5,9 @@ from functools import cache
 from hypothesis import strategies as st
 
 from refettle.domain.air import Air
-from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop, Zone
+from refettle.domain.piece import Look, OldLayer, Piece, Surface, Zone
 from refettle.domain.piece_plan import PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.plan import plan_piece

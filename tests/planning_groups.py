@@ -6,9 +6,10 @@ from math import log
 
 from hypothesis import strategies as st
 
-from refettle.domain.piece import Look, OldLayer, Piece, Surface, Workshop, Zone
+from refettle.domain.piece import Look, OldLayer, Piece, Surface, Zone
 from refettle.domain.state import State
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import VALUE_LOST_M2, Aim, harm

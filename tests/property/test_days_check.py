@@ -8,8 +8,9 @@ from hypothesis import strategies as st
 
 from plan_pieces import facts, made, old, one_surface, pieces, planned
 from refettle.domain.airhours import AirHours
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
 from refettle.domain.piece_plan import GroupPlan
+from refettle.domain.workshop import Workshop
 from refettle.services.calendar import Calendar, lay_pieces
 from refettle.services.check_calendar import check_calendar
 from refettle.services.free_time import planning_air
@@ -35,6 +36,7 @@ def workshops(draw: st.DrawFn) -> Workshop:
     shop = Workshop(
         begins="2026-10-05", free=tuple(free), hours=hours,
         not_on=frozenset(draw(st.sampled_from(((), ("2026-10-08",), ("wednesday",))))),
+        places_m2=draw(st.sampled_from((None, 0.2, 1.0, 3.0))),
     )  # fmt: skip
     if draw(st.booleans()):
         likely, safe = planning_air(shop)

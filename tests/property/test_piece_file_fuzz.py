@@ -19,9 +19,9 @@ from refettle.domain.piece import (
     VALUES,
     Piece,
     Surface,
-    Workshop,
 )
 from refettle.domain.step import EVENT_MARKS, VERBS, WORK_MARKS
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import CONSTRAINTS, read_piece
 from refettle.files.piece_writer import amend_piece, write_piece
 from refettle.files.workshop_file import read_workshop

@@ -10,9 +10,10 @@ from hypothesis import strategies as st
 from plan_pieces import facts, made, old, one_surface, pieces, planned, workshops
 from refettle.domain.air import Air
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.plan import Range, Route, StepCost
+from refettle.domain.workshop import Workshop
 from refettle.planning.check import check_plan
 from refettle.services.plan import plan_piece
 

@@ -7,8 +7,9 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from plan_pieces import facts, made, old, one_surface
-from refettle.domain.piece import Look, Workshop
+from refettle.domain.piece import Look
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.pool import Pool, paying_tests, posterior, price_of_test
 from refettle.planning.search import Bench

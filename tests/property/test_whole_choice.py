@@ -8,7 +8,8 @@ from hypothesis import strategies as st
 
 from greedy_choice import greedy
 from plan_pieces import LOOKS, facts, made, surfaces, workshops
-from refettle.domain.piece import Piece, Product, Workshop
+from refettle.domain.piece import Piece, Product
+from refettle.domain.workshop import Workshop
 from refettle.planning.engine import Memory
 from refettle.services.cases import first_try, share_of
 from refettle.services.grouping import group_surfaces

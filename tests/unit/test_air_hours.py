@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from plan_pieces import facts
 from refettle.domain.air import Air
 from refettle.domain.airhours import AirHours, HoursFrom, steady
-from refettle.domain.piece import Workshop
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.air_hours import read_epw, read_logger
 from refettle.files.hours_entries import air_of
 from refettle.files.workshop_file import read_workshop

@@ -1,6 +1,7 @@
 """A tin whose label says otherwise becomes a class of its own, and the plan can use it."""
 
-from refettle.domain.piece import Product, Workshop
+from refettle.domain.piece import Product
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.services.binding import bind_products
 

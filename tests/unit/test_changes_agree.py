@@ -4,8 +4,9 @@ from dataclasses import replace
 
 from plan_pieces import facts, made, one_surface
 from refettle.domain.finding import Where
-from refettle.domain.piece import Look, Own, Piece, Workshop
+from refettle.domain.piece import Look, Own, Piece
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.planning.search import Bench
 from refettle.planning.start import start
 from refettle.services.agree import body_class

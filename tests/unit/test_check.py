@@ -6,10 +6,11 @@ import pytest
 
 from plan_pieces import facts, made, old, one_surface, planned
 from refettle.domain.air import Air
-from refettle.domain.piece import Look, Piece, Product, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Product, Surface
 from refettle.domain.piece_plan import Day, PiecePlan
 from refettle.domain.plan import Range, Risk, Route, StepCost
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.planning import check_ledger as ledger
 from refettle.planning.check import check_plan, check_route
 from refettle.planning.start import start

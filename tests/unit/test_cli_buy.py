@@ -17,9 +17,10 @@ from refettle.cli import main
 from refettle.cli.buy_json import buy_json
 from refettle.cli.buy_text import _HEADS, buy_text
 from refettle.cli.page import Page
-from refettle.domain.piece import Product, Workshop
+from refettle.domain.piece import Product
 from refettle.domain.piece_plan import Caution, GroupPlan, PiecePlan
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.tables import load_knowledge
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.buy_many import ShoppingList, buy_many

@@ -1,7 +1,7 @@
 """What the person has done is where a plan begins."""
 
 from plan_pieces import facts
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import read_piece
 from refettle.services.plan import plan_piece
 

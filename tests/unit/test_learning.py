@@ -10,8 +10,9 @@ from scipy.optimize import minimize_scalar  # type: ignore[import-untyped]
 from scipy.stats import norm  # type: ignore[import-untyped]
 
 from plan_pieces import facts, one_surface
-from refettle.domain.piece import Look, Workshop
+from refettle.domain.piece import Look
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.log_file import read_log
 from refettle.knowledge.own import OwnWork
 from refettle.learning.offsets import WIDTH, learn_offset, learn_offsets

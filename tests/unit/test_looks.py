@@ -3,9 +3,9 @@
 import pytest
 
 from plan_pieces import facts
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import read_piece
 from refettle.services.plan import plan_piece
 

@@ -3,8 +3,9 @@
 from dataclasses import replace
 
 from plan_pieces import facts
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import MendJob, PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import read_piece
 from refettle.planning.check import check_plan
 from refettle.planning.mended import as_mended

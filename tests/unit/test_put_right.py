@@ -7,8 +7,9 @@ import pytest
 from plan_pieces import facts, old, one_surface
 from refettle.domain.air import Air
 from refettle.domain.finding import Where
-from refettle.domain.piece import Look, Own, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Own, Piece, Surface
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.sign_tables import load_signs
 from refettle.planning.check import check_route
 from refettle.planning.start import relooked

@@ -3,8 +3,9 @@
 from dataclasses import replace
 
 from plan_pieces import facts, made, old, one_surface
-from refettle.domain.piece import Look, Workshop
+from refettle.domain.piece import Look
 from refettle.domain.piece_plan import PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.services.plan import plan_piece
 
 

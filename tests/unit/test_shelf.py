@@ -2,7 +2,8 @@
 
 import pytest
 
-from refettle.domain.piece import Product, Workshop
+from refettle.domain.piece import Product
+from refettle.domain.workshop import Workshop
 from refettle.files.stock import age_months
 from refettle.files.tables import load_knowledge
 from refettle.files.workshop_file import read_workshop

@@ -24,9 +24,10 @@ from case_scores import (
     tally,
 )
 from case_trials import own_plan_results, stability, twin_results, variants_of
-from refettle.domain.piece import Own, Piece, Workshop
+from refettle.domain.piece import Own, Piece
 from refettle.domain.plan import Risk
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 
 PLAIN = {
     "item": {

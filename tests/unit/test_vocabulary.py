@@ -3,7 +3,7 @@
 import pytest
 
 from plan_pieces import facts
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import read_piece
 from refettle.services.cautions import LEAD_TOLD
 from refettle.services.plan import plan_piece

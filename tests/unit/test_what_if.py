@@ -11,9 +11,10 @@ from plan_pieces import facts, made, old, one_surface, planned
 from refettle.domain.air import Air
 from refettle.domain.airhours import AirHours, steady
 from refettle.domain.dates import day_number, iso_of, weekday
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
 from refettle.domain.plan import Route
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.planning.bench import Bench
 from refettle.planning.offers import CLOSING_USE, CURE, Menu
 from refettle.planning.reasons import make_route

@@ -5,9 +5,10 @@ import pytest
 from plan_pieces import facts
 from refettle.cli.page import Page
 from refettle.cli.plan_text import plan_text
-from refettle.domain.piece import Piece, Surface, Workshop
+from refettle.domain.piece import Piece, Surface
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.files.piece_file import read_piece
 from refettle.services.plan import plan_piece
 

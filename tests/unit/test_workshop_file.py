@@ -5,7 +5,7 @@ import pytest
 from tests.fakes import small_knowledge
 
 from refettle.domain.air import STANDARD_AIR, Air
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.files.workshop_file import read_workshop
 
 

@@ -4,6 +4,7 @@ from dataclasses import dataclass, replace
 from typing import TYPE_CHECKING, Final
 
 from refettle.bootstrap.air import with_hours
+from refettle.bootstrap.gathered import gathered
 from refettle.bootstrap.journal import learnt_from, with_journal
 from refettle.bootstrap.naming import piece_names, surface_named
 from refettle.bootstrap.trouble import Looked, Mended, Said, look_into, mend, told_of_time
@@ -26,10 +27,11 @@ __all__ = [
 
 if TYPE_CHECKING:
     from refettle.domain.finding import Finding
-    from refettle.domain.piece import Piece, Workshop
+    from refettle.domain.piece import Piece
     from refettle.domain.piece_plan import PiecePlan
     from refettle.domain.plan import Risk
     from refettle.domain.step import Step
+    from refettle.domain.workshop import Workshop
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
@@ -325,7 +327,7 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
     Parameters
     ----------
     piece_files
-        Paths of the piece files.
+        Paths of the piece files; or that of a workshop file alone, in which they stand.
     workshop_file
         Path of the workshop file; None = a usual workshop.
 
@@ -334,7 +336,10 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
     tuple of Laid or Refused
         Each piece ready, or what is wrong in all the files.
     """
-    read = [lay_out(piece_file, workshop_file) for piece_file in piece_files]
+    meant = gathered(piece_files, workshop_file)
+    if not meant.piece_files:
+        return Refused(findings=meant.findings, knowledge_version=knowledge().version)
+    read = [lay_out(piece_file, meant.workshop_file) for piece_file in meant.piece_files]
     laid = tuple(one for one in read if isinstance(one, Laid))
     refused = [one for one in read if isinstance(one, Refused)]
     if not refused:
@@ -345,18 +350,20 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
 
 def calendar(laid: tuple[Laid, ...]) -> "tuple[Calendar, WhatIf]":
     """Return the days of several pieces, at least one, that share a workshop, and what stands around them."""
-    from refettle.services.calendar import lay_pieces  # noqa: PLC0415 - heavy
     from refettle.services.these_days import riskier  # noqa: PLC0415 - heavy
+    from refettle.services.turns import best_turns  # noqa: PLC0415 - heavy
     from refettle.services.what_if import what_if  # noqa: PLC0415 - heavy
 
     plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
-    made = lay_pieces(laid[0].know, laid[0].workshop, plans)
+    made, turns = best_turns(laid[0].know, laid[0].workshop, plans)
     risen = [
         finding
         for one, (name, its_plan) in zip(laid, plans, strict=True)
         for finding in riskier(one.know, name, one.piece, its_plan, made)
     ]
-    return replace(made, findings=(*made.findings, *risen)), what_if(laid[0].know, made, plans)
+    around = what_if(laid[0].know, made, turns)
+    sure = tuple(sorted(around.sure, key=lambda one: [name for name, _ in plans].index(one.piece)))
+    return replace(made, findings=(*made.findings, *risen)), replace(around, sure=sure)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":

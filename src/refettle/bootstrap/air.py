@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from refettle.domain.finding import Finding
-    from refettle.domain.piece import Workshop
+    from refettle.domain.workshop import Workshop
 
 
 def with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Workshop, tuple[Finding, ...]]":

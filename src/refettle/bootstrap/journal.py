@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 if TYPE_CHECKING:
     from refettle.bootstrap import Refused
     from refettle.domain.finding import Finding
-    from refettle.domain.piece import Workshop
+    from refettle.domain.workshop import Workshop
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.learn import Learnt
 

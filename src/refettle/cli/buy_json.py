@@ -2,7 +2,7 @@
 
 from refettle.cli.json_parts import SCHEMA_VERSION, Document, finding_json, range_json, rounded, written
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.buy_many import Bought, ShoppingList
 

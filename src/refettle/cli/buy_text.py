@@ -6,7 +6,7 @@ from refettle.cli.page import Page
 from refettle.cli.plan_text import need_words, write_findings
 from refettle.cli.words import litres_words, money_words, pieces_words
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.services.buy_many import Bought, Share, ShoppingList
 from refettle.services.disposal import LOCAL
 

@@ -1,12 +1,14 @@
 """The evenings of several pieces, as a page and as JSON; ``days.schema.json`` describes every name."""
 
+from collections.abc import Iterable, Iterator
+
 from refettle.cli.json_parts import SCHEMA_VERSION, Document, day_json, finding_json, rounded, written
 from refettle.cli.page import Page
 from refettle.cli.words import minutes_words
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask
 from refettle.domain.plan import Range
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
 from refettle.services.clock import LONGEST_H, Block
@@ -52,8 +54,8 @@ def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -
         page.write(_ready(ready, workshop), indent=2, hang=2)
     _around(page, around, workshop, own)
     _blocks(page, calendar, know, own)
-    for number, (day, waits) in enumerate(zip(calendar.days, calendar.waits, strict=True), start=1):
-        _day(page, workshop, number, day, own)
+    for number, waits in enumerate(calendar.waits, start=1):
+        _day(page, calendar, number, own)
         if waits:
             going = "; ".join(
                 f"{wait.group.removeprefix(own)} until {_until(workshop, wait.until_day)}"
@@ -71,7 +73,8 @@ def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
             half, most = _until(workshop, sure.half_day), _until(workshop, sure.most_day)
             late = f"by {most}" if sure.most_day < _FAR else "not within sight"
             least = f"; not before {_until(workshop, sure.least_day)} in any order"
-            words = f"{sure.piece}: in half of the cases by {half}, in nine of ten {late}{least}"
+            kept = "" if sure.in_time is None else f"; in time in {sure.in_time} of {sure.cases}"
+            words = f"{sure.piece}: in half of the cases by {half}, in nine of ten {late}{kept}{least}"
             page.write(words, indent=2, hang=2)
     group, text = around.decides
     if group:
@@ -125,21 +128,41 @@ def clock_words(at_h: float) -> str:
     return f"{minutes // 60 % 24:02d}:{minutes % 60:02d}"
 
 
-def _day(page: Page, workshop: Workshop, number: int, day: Day, own: str) -> None:
+def _day(page: Page, calendar: Calendar, number: int, own: str) -> None:
     """Write what to do on a day, each at its time."""
+    workshop, day = calendar.workshop, calendar.days[number - 1]
     page.gap()
     minutes = Range(low=0.7 * day.minutes, likely=day.minutes, high=1.5 * day.minutes)
     head = day_words(workshop, day.day) if workshop.begins else f"Day {day.day}, evening {number}"
     page.ended(f"{head}{_air(workshop, day)}", minutes_words(minutes), indent=2)
-    made = next((task.air for task in day.tasks if task.air is not None), None)
-    if made is not None and workshop.hours is not None:
-        words = (
-            f"Keep the room at {made.temp_c:.0f} °C and {100 * made.rh:.0f} %, today and on until all is dry."
-        )
-        page.write(words, indent=4, hang=2)
+    kept = _kept(calendar, day)
+    if kept and workshop.hours is not None:
+        page.write(kept, indent=4, hang=2)
     for tasks in _in_turn(day):
-        groups = "; ".join(dict.fromkeys(task.group.removeprefix(own) for task in tasks))
+        groups = "; ".join(_named(dict.fromkeys(task.group.removeprefix(own) for task in tasks)))
         page.marked(clock_words(tasks[0].begin_h), f"{tasks[0].text} – {groups}", indent=4, column=11)
+
+
+def _kept(calendar: Calendar, day: Day) -> str:
+    """Return at what the room is kept on a day, and until when; empty where it is left as it is."""
+    made = [task for one in calendar.days for task in one.tasks if task.air is not None]
+    if not made or day.day < min(task.begin_h for task in made) // 24 + 1:
+        return ""
+    over_h = max(task.begin_h + task.minutes / 60.0 + task.wait_h for task in made)
+    air = made[0].air
+    if air is None or day.day > over_h // 24 + 1:
+        return ""
+    until = _until(calendar.workshop, int(over_h // 24) + 1)
+    return f"Keep the room at {air.temp_c:.0f} °C and {100 * air.rh:.0f} %, day and night until {until}."
+
+
+def _named(groups: Iterable[str]) -> Iterator[str]:
+    """Yield groups with the name of their piece where it is another than that of the group before."""
+    last = ""
+    for group in groups:
+        piece, colon, name = group.partition(": ")
+        yield name if colon and piece == last else group
+        last = piece
 
 
 def _air(workshop: Workshop, day: Day) -> str:
@@ -157,21 +180,35 @@ def _ready(ready: Ready, workshop: Workshop) -> str:
     """Return when a piece is done, in words."""
     if not ready.finished:
         return f"{ready.piece}: is not finished within the days looked ahead; see the notes"
+    due = _due(ready, workshop)
     later = ready.wrap_day - ready.alone_day
     shared = f"; {later} days later than alone" if later > 1 and workshop.hours is None else ""
     last, wrap = _until(workshop, ready.last_day), _until(workshop, ready.wrap_day)
-    return f"{ready.piece}: last work on {last}, safe to wrap on {wrap}{shared}"
+    return f"{ready.piece}: last work on {last}, safe to wrap on {wrap}{due}{shared}"
+
+
+def _due(ready: Ready, workshop: Workshop) -> str:
+    """Return whether the day is kept by which a piece is asked for."""
+    if not ready.due_day:
+        return ""
+    late = f"{ready.late_days} day{'s' * (ready.late_days > 1)} late" if ready.late_days else "in time"
+    return f"; asked for by {_until(workshop, ready.due_day)}: {late}"
 
 
 def _in_turn(day: Day) -> list[list[DayTask]]:
     """Return the tasks of a day in their order, the same work on several groups in a row together."""
     found: list[list[DayTask]] = []
-    for task in day.tasks:
+    for task in shown(day):
         if found and found[-1][0].text == task.text:
             found[-1].append(task)
         else:
             found.append([task])
     return found
+
+
+def shown(day: Day) -> tuple[DayTask, ...]:
+    """Return the tasks of a day that somebody does; a room that is kept warm need not be made so again."""
+    return tuple(task for task in day.tasks if task.minutes > 0 or not task.number)
 
 
 def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tuple[Finding, ...]) -> str:
@@ -213,6 +250,8 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
                     "wrap_day": ready.wrap_day,
                     "alone_day": ready.alone_day,
                     "finished": ready.finished,
+                    "due_day": ready.due_day or None,
+                    "late_days": ready.late_days,
                 }
                 for ready in calendar.ready
             ],
@@ -246,4 +285,6 @@ def _sure(sure: Sureness) -> Document:
         "half_day": sure.half_day if sure.half_day < _FAR else None,
         "most_day": sure.most_day if sure.most_day < _FAR else None,
         "least_day": sure.least_day,
+        "in_time": sure.in_time,
+        "cases": sure.cases,
     }

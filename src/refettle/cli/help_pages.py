@@ -91,7 +91,8 @@ One shopping list for several pieces: litres are added up first, then set
 against the shelf and rounded up to tins once. Says which piece needs how much,
 what it costs, what will be left, and where leftovers and rags go.
 
-  FILE...           piece files, one or more; a file named twice counts twice
+  FILE...           piece files, one or more; a file named twice counts twice;
+                    or a workshop file alone: all the pieces that it names
 {_SHARED}\
 
 Exit 0: all is in the list.  1: an error in a file, or a look that cannot be
@@ -103,10 +104,12 @@ refettle days FILE... [--workshop FILE] [--ics] [--svg] [--json]
 
 Lays several pieces into your free hours: one pair of hands, set-up once for all
 that use the same, no dust while anything is tacky, the two faces of a door one
-after the other. Says when each piece is done and what goes on drying. Where the
+after the other. Whose turn it is, is tried out: least late, then the fewest
+evenings. Says when each piece is done and what goes on drying. Where the
 workshop file tells the air by the hour, waits and coats follow it.
 
-  FILE...           piece files, one or more; the first has the first turn
+  FILE...           piece files, one or more; or a workshop file alone: all the
+                    pieces that it names
 {_SHARED}\
   --ics             a calendar file, to standard output: > days.ics
   --svg             a drawing: the air, and the work that hangs on it

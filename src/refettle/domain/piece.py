@@ -2,8 +2,6 @@
 
 from dataclasses import dataclass
 
-from refettle.domain.air import STANDARD_AIR, Air
-from refettle.domain.airhours import AirHours, HoursFrom
 from refettle.domain.finding import Where
 from refettle.domain.step import Step
 from refettle.domain.wrong import Fitting, Wrong
@@ -326,74 +324,3 @@ class Product:
     age_months: float | None = None
     opened: bool = False
     frozen: bool = False
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Workshop:
-    """
-    The place and its means.
-
-    Attributes
-    ----------
-    name
-        The person's name for it.
-    currency
-        Word or sign printed beside money.
-    hour_worth
-        What an hour of one's own time is worth [money/h].
-    day_worth
-        What a day's delay costs [money/d].
-    air_likely, air_safe
-        Planning air as usual, and on the bad side.
-    tools
-        Tool ids there are (``tools.csv``).
-    methods
-        Ways to coat: ``brush wipe pad roller aerosol``; ``spray`` where there is a gun.
-    ventilation
-        ``good``, ``poor`` or ``outdoors``.
-    clamps
-        Clamps there are [1].
-    evenings_per_week, hours_per_evening
-        Free time [1/week], [h].
-    products
-        Tins on the shelf or to be had.
-    prices
-        Price per litre by class [money/L] that override the class price.
-    begins
-        First day, ISO 8601; empty = not said.
-    free
-        Free hours: weekday from Monday = 0, begin and end [h]; empty = evenings as above, from 18 o'clock.
-    not_on
-        Days that fall out: ISO 8601 or a weekday's name.
-    hours_from, hours
-        Where the air of the hours comes from, and that air hour by hour; None = the planning air at all times.
-    journal
-        Path of the journal that is learnt from, as the file gives it; empty = none.
-    invented
-        Whether the file says that it is made up.
-    assumed
-        Every default taken.
-    """
-
-    name: str = "workshop"
-    currency: str = "EUR"
-    hour_worth: float = 12.0
-    day_worth: float = 1.0
-    air_likely: Air = STANDARD_AIR
-    air_safe: Air = STANDARD_AIR
-    tools: frozenset[str] = frozenset()
-    methods: frozenset[str] = frozenset({"brush", "wipe", "pad", "roller", "aerosol"})
-    ventilation: str = "good"
-    clamps: int = 4
-    evenings_per_week: float = 3.0
-    hours_per_evening: float = 2.0
-    products: tuple[Product, ...] = ()
-    prices: tuple[tuple[str, float], ...] = ()
-    begins: str = ""
-    free: tuple[tuple[int, float, float], ...] = ()
-    not_on: frozenset[str] = frozenset()
-    hours_from: HoursFrom | None = None
-    hours: AirHours | None = None
-    journal: str = ""
-    invented: bool = False
-    assumed: tuple[Assumed, ...] = ()

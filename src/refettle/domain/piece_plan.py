@@ -347,6 +347,8 @@ class PiecePlan:
         How the routes were chosen together; None where nothing had to be chosen.
     gear
         Brushes, cloths and protection that the steps ask for; apart from `money`, as most of it serves many pieces.
+    due_day
+        Last day on which it is in time [d]; 0 = it is asked for by no day.
     """
 
     piece: str
@@ -371,6 +373,7 @@ class PiecePlan:
     mending: tuple[MendJob, ...] = ()
     choice: Choice | None = None
     gear: tuple[Purchase, ...] = ()
+    due_day: int = 0
 
     @property
     def surfaces(self) -> tuple[str, ...]:

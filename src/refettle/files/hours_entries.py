@@ -46,12 +46,12 @@ def read_day(desk: Desk, tree: Tree, path: str) -> str:
         return ""
 
 
-def read_free(desk: Desk, tree: Tree) -> tuple[tuple[int, float, float], ...]:
-    """Return the free hours: weekday from Monday = 0, begin and end [h]."""
-    mapping = desk.mapping(tree, "free", '"saturday: [9:00-12:00, 13:00-17:00]"')
+def read_free(desk: Desk, tree: Tree, key: str = "free") -> tuple[tuple[int, float, float], ...]:
+    """Return hours by weekday, of free time, help or spraying: weekday from Monday = 0, begin and end [h]."""
+    mapping = desk.mapping(tree, key, '"saturday: [9:00-12:00, 13:00-17:00]"')
     found: list[tuple[int, float, float]] = []
     for entry in mapping.entries if mapping else ():
-        path = f"free/{entry.key}"
+        path = f"{key}/{entry.key}"
         days = [
             n
             for n, name in enumerate(WEEKDAYS)

@@ -78,6 +78,13 @@ def read_piece(text: str, file_name: str, knowledge: Knowledge) -> tuple[Piece |
     if root is None:
         return None, findings
     desk = Desk(file=file_name, knowledge=knowledge, findings=list(findings))
+    if is_workshop(root):
+        what, do = (
+            "this is a workshop file, and a piece is asked for",
+            "name a piece file; this one after --workshop",
+        )
+        desk.say("no-piece", root.line, "", what, do)
+        return None, tuple(desk.findings)
     draft = _Draft()
     for entry in root.entries:
         _read_entry(desk, draft, entry)
@@ -86,6 +93,12 @@ def read_piece(text: str, file_name: str, knowledge: Knowledge) -> tuple[Piece |
     piece = _build_piece(desk, draft)
     said = tuple(sorted(dict.fromkeys(desk.findings), key=lambda finding: finding.where.line))
     return (None if any(finding.level == "error" for finding in said) else piece), said
+
+
+def is_workshop(root: Mapping) -> bool:
+    """Return whether a file describes a workshop, and no piece."""
+    keys = {plain(entry.key) for entry in root.entries}
+    return "workshop" in keys and not keys & {"piece", "form", "surfaces"}
 
 
 def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:

@@ -5,9 +5,10 @@ from typing import Final
 
 from refettle.domain.air import STANDARD_AIR, Air
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Assumed, Workshop
+from refettle.domain.piece import Assumed
+from refettle.domain.workshop import Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
-from refettle.files.amounts import Unclear, count, money, number, quoted, time_h
+from refettle.files.amounts import Unclear, area_m2, count, money, number, quoted, time_h
 from refettle.files.fields import Desk
 from refettle.files.hours_entries import read_day, read_free, read_hours, read_not_on
 from refettle.files.own_steps import METHODS
@@ -18,8 +19,8 @@ from refettle.knowledge.knowledge import Knowledge
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
-    "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "free", "not on", "air by the hour",
-    "journal", "invented",
+    "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "free", "not on",
+    "spraying", "drying places", "air by the hour", "journal", "pieces", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
 USUAL_TOOLS: Final = (
@@ -69,6 +70,13 @@ def read_workshop(
     if root is None:
         return None, findings
     desk = Desk(file=file_name, knowledge=knowledge, findings=list(findings))
+    if {plain(entry.key) for entry in root.entries} & {"piece", "form"}:
+        what, do = (
+            "this is a piece file, and a workshop is asked for",
+            "name a workshop file after --workshop",
+        )
+        desk.say("no-workshop", root.line, "", what, do)
+        return None, tuple(desk.findings)
     draft = _Draft()
     for entry in root.entries:
         _read_entry(desk, draft, entry)
@@ -88,10 +96,10 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
         case "currency":
             draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
-        case "begins" | "free" | "not on" | "air by the hour":
+        case "begins" | "free" | "help" | "not on" | "spraying" | "drying places" | "air by the hour":
             _read_days(desk, draft, entry, key)
-        case "journal":
-            draft.workshop = replace(shop, journal=desk.text(entry.value, key) or "")
+        case "journal" | "pieces":
+            _read_paths(desk, draft, entry, key)
         case "ventilation":
             said = desk.choice(entry.value, key, VENTILATION, "ventilation")
             draft.workshop = replace(shop, ventilation=said or shop.ventilation)
@@ -120,11 +128,24 @@ def _read_days(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
         case "begins":
             draft.workshop = replace(shop, begins=read_day(desk, entry.value, key))
         case "free":
-            draft.workshop = replace(shop, free=read_free(desk, entry.value))
+            draft.workshop = replace(shop, free=read_free(desk, entry.value, key))
+        case "spraying":
+            draft.workshop = replace(shop, spraying=read_free(desk, entry.value, key))
+        case "drying places":
+            draft.workshop = replace(shop, places_m2=desk.amount(entry.value, key, area_m2))
         case "not on":
             draft.workshop = replace(shop, not_on=read_not_on(desk, entry.value))
         case _:
             draft.workshop = replace(shop, hours_from=read_hours(desk, entry.value))
+
+
+def _read_paths(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
+    """Read paths of other files: the journal, and the pieces that stand in the workshop."""
+    if key == "journal":
+        draft.workshop = replace(draft.workshop, journal=desk.text(entry.value, key) or "")
+        return
+    paths = (desk.text(item, key) for item in desk.items(entry.value))
+    draft.workshop = replace(draft.workshop, pieces=tuple(path for path in paths if path))
 
 
 def _read_number(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:

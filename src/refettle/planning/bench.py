@@ -4,9 +4,10 @@ from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import TypeVar, cast
 
-from refettle.domain.piece import Surface, Workshop
+from refettle.domain.piece import Surface
 from refettle.domain.plan import Hit
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import Aim, harm, hazard, step_amounts
 from refettle.planning.engine import Engine, Hits, Memory

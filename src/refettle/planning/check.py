@@ -10,9 +10,10 @@ they say.
 from dataclasses import replace
 
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Surface
 from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.plan import Route
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_choice import choice
 from refettle.planning.check_days import days

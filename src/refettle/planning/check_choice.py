@@ -3,10 +3,11 @@
 from collections.abc import Iterator
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Route
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_sums import setup_h
 from refettle.planning.start import start

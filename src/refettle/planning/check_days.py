@@ -4,10 +4,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass, field
 
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import Day, DayTask, PiecePlan
 from refettle.domain.plan import StepCost
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_sums import near, setup_h
 from refettle.planning.check_whole import finding

@@ -6,10 +6,11 @@ from dataclasses import dataclass, replace
 from refettle.domain.air import Air
 from refettle.domain.finding import Finding, Where
 from refettle.domain.ground import Ground
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Surface
 from refettle.domain.plan import Hit, Route
 from refettle.domain.state import State
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_ledger import Account, coated, differs, opened, waited, worked
 from refettle.planning.effects import lay_coat, rest, work

@@ -5,9 +5,10 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Piece, Surface, Workshop
+from refettle.domain.piece import Piece, Surface
 from refettle.domain.piece_plan import GroupPlan, PiecePlan, Purchase
 from refettle.domain.plan import Range
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.check_sums import known_reason, near, same, setup_h, total, unknown_reasons
 

@@ -3,9 +3,10 @@
 from dataclasses import dataclass
 from math import log
 
-from refettle.domain.piece import Surface, Workshop
+from refettle.domain.piece import Surface
 from refettle.domain.plan import Range
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.facts import FilmFacts, LabourFacts
 from refettle.knowledge.knowledge import Knowledge
 

@@ -6,9 +6,10 @@ from math import ceil
 
 from refettle.domain.air import Air
 from refettle.domain.ground import Ground
-from refettle.domain.piece import Look, Surface, Workshop
+from refettle.domain.piece import Look, Surface
 from refettle.domain.state import State
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.facts import FilmFacts, RemoverFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_out_pct_h, drying_rate, strip

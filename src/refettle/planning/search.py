@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field, replace
 from heapq import heappop, heappush
 
-from refettle.domain.piece import Look, Surface, Workshop
+from refettle.domain.piece import Look, Surface
 from refettle.domain.state import State
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.ahead import ALSO, BODY, CLOSE, Ahead, colours_of, last_class, tails_of
 from refettle.planning.bench import Bench, Offer, loses_original, setup_hours

@@ -2,7 +2,7 @@
 
 from dataclasses import replace
 
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge, label_class
 
 

@@ -2,9 +2,9 @@
 
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import PiecePlan, Purchase
 from refettle.domain.plan import Range
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.buying import ZERO, place_on_list, whole_purchase
 from refettle.services.disposal import Waste, wastes_of

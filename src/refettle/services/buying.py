@@ -1,9 +1,9 @@
 """What to buy: what all steps use of each material, set against the shelf, in whole tins and sheets."""
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, Purchase
 from refettle.domain.plan import Range, StepCost
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.needs import needs_of, to_cover
 from refettle.services.ware import packs_for, ware_of

@@ -1,16 +1,18 @@
 """Several pieces laid into one row of evenings: hands, set-ups and dust are shared by all."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.around import WHOLE, Around, around
 from refettle.services.clock import Block, DryClock
 from refettle.services.day_queues import Scale
 from refettle.services.days import lay_days
 from refettle.services.free_time import LONGEST_DAYS
+from refettle.services.turning import loose_share
 
 _EVENING_H = 18.0
 
@@ -32,6 +34,8 @@ class Ready:
         The same if it were the only piece, in the planning air [d].
     finished
         Whether all of it is done within the days looked ahead.
+    due_day
+        Last day on which it is in time [d]; 0 = it is asked for by no day.
     """
 
     piece: str
@@ -39,6 +43,12 @@ class Ready:
     wrap_day: int
     alone_day: int
     finished: bool = True
+    due_day: int = 0
+
+    @property
+    def late_days(self) -> int:
+        """Return the days by which it is safe to wrap too late [d]; 0 where no day is asked for."""
+        return max(0, self.wrap_day - self.due_day) if self.due_day else 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -77,6 +87,8 @@ class Calendar:
         Coats that had to wait for other air.
     findings
         What is to be said of it.
+    piece_first
+        Whether a piece went on with whatever it could before another had its turn.
     """
 
     days: tuple[Day, ...]
@@ -85,10 +97,16 @@ class Calendar:
     workshop: Workshop
     blocks: tuple[Block, ...] = ()
     findings: tuple[Finding, ...] = ()
+    piece_first: bool = False
 
 
 def lay_pieces(
-    know: Knowledge, workshop: Workshop, plans: tuple[tuple[str, PiecePlan], ...], scale: Scale | None = None
+    know: Knowledge,
+    workshop: Workshop,
+    plans: tuple[tuple[str, PiecePlan], ...],
+    scale: Scale | None = None,
+    *,
+    piece_first: bool = False,
 ) -> Calendar:
     """
     Return the evenings of several pieces.
@@ -98,9 +116,12 @@ def lay_pieces(
     know, workshop
         Facts; free evenings and hours.
     plans
-        Pieces by their names, each once, with their plans; the first has the first turn where two could go on.
+        Pieces by their names, each once, with their plans; the first has the first turn where two could go on
+        (`services.turns` seeks the best turns).
     scale
         How a case differs from the likely one; None = not at all.
+    piece_first
+        Whether the first piece goes on with whatever it can before another has its turn.
 
     Returns
     -------
@@ -127,14 +148,20 @@ def lay_pieces(
     )
     names = tuple(name for name, _ in plans)
     clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
-    days, _, _ = lay_days(know, workshop, tuple(groups), work, tuple(jobs), names, clock, scale)
+    days, _, _ = lay_days(
+        know, workshop, tuple(groups), work, tuple(jobs), names, clock, scale, frozenset(), piece_first
+    )
     return Calendar(
         days=days,
         waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),
         ready=tuple(_ready(name, plan, days) for name, plan in plans),
         workshop=workshop,
         blocks=tuple(clock.blocks.values()) if clock is not None else (),
-        findings=tuple(_never_laid(group, days, clock) for group in groups if _left(group, days)),
+        findings=(
+            *(_never_laid(group, days, clock) for group in groups if _left(group, days)),
+            *_too_large(workshop, tuple(groups)),
+        ),
+        piece_first=piece_first,
     )
 
 
@@ -157,6 +184,18 @@ def _never_laid(group: GroupPlan, days: tuple[Day, ...], clock: DryClock | None)
         what=f"{group.name} is not finished within {LONGEST_DAYS} days; it stops after step {done}{why}",
         do="free more hours, heat the room, or take a finish that bears this air",
     )  # fmt: skip
+
+
+def _too_large(workshop: Workshop, groups: tuple[GroupPlan, ...]) -> Iterator[Finding]:
+    """Yield the groups whose loose parts need more room than there is to dry."""
+    for group in groups:
+        need = group.area_m2 * loose_share(group.members)
+        if workshop.places_m2 is not None and need > workshop.places_m2 and group.route is not None:
+            yield Finding(
+                code="places-too-small", level="note", where=Where(file="days", path="drying places"),
+                what=f"{group.name} needs {need:.1f} m² to dry, there are {workshop.places_m2:g} m²",
+                do="coat it in rounds, or find another board to lay parts on",
+            )  # fmt: skip
 
 
 def _of(name: str, work: Around) -> Around:
@@ -202,5 +241,6 @@ def _ready(name: str, plan: PiecePlan, days: tuple[Day, ...]) -> Ready:
         last_day=max((day.day for day, _ in own), default=0),
         wrap_day=max((_over_day(day, task) for day, task in own if task.number), default=0),
         alone_day=plan.wrap_day,
+        due_day=plan.due_day,
         finished=not any(_left(replace(group, name=f"{name}: {group.name}"), days) for group in plan.groups),
     )

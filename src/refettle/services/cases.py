@@ -2,7 +2,8 @@
 
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import relooked_bench
 from refettle.planning.cost import BALANCED, Aim

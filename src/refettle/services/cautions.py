@@ -1,8 +1,9 @@
 """Cautions: one line of care per step, danger first; never legal advice."""
 
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import Caution, GroupPlan
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.care import lines_of_piece, lines_of_surface

@@ -10,15 +10,18 @@ from dataclasses import dataclass
 from itertools import pairwise
 
 from refettle.domain.air import Air
+from refettle.domain.dates import day_number, weekday
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan
 from refettle.domain.plan import StepCost
+from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_rate
 from refettle.services.calendar import Calendar
 from refettle.services.day_queues import KEYED
 from refettle.services.free_time import windows
+from refettle.services.turning import loose_share
 
 _SLACK_H = 0.26
 """What a task may run past the end of free hours [h]: the last few minutes of work are not begun anew another day."""
@@ -63,7 +66,56 @@ def check_calendar(
     for group in groups:
         own = [one for one in placed if one.task.group == group.name and one.task.number]
         found += _in_order(know, workshop, group, own)
+        found += _when_sprayed(workshop, group, own)
+    if workshop.places_m2 is not None:
+        found += _on_places(know, workshop, groups, placed, workshop.places_m2)
     return tuple(found)
+
+
+def _when_sprayed(workshop: Workshop, group: GroupPlan, own: list[_Placed]) -> Iterator[Finding]:
+    """Yield coats that are sprayed outside the hours for it."""
+    steps = dict(enumerate(group.route.steps if group.route else (), start=1))
+    first = day_number(workshop.begins) if workshop.begins else 0
+    for one in own:
+        day, hour = int(one.begin_h // 24), one.begin_h % 24
+        on = weekday(first + day) if workshop.begins else day % 7
+        sprayed = steps[one.task.number].step.method in {"spray", "aerosol"} and one.task.text != KEYED
+        if (
+            sprayed
+            and workshop.spraying
+            and not any(
+                on == of and begin <= hour + 1e-6 and hour < end for of, begin, end in workshop.spraying
+            )
+        ):
+            what = f"step {one.task.number} of {group.name} is sprayed at hour {one.begin_h:.2f}"
+            yield _finding("not-sprayed-then", what, "move it into the spraying hours")
+
+
+def _on_places(
+    know: Knowledge,
+    workshop: Workshop,
+    groups: tuple[GroupPlan, ...],
+    placed: list[_Placed],
+    places_m2: float,
+) -> Iterator[Finding]:
+    """Yield moments at which wet loose parts need more than the drying places; a group larger than them counts as all."""
+    wet: list[tuple[float, float, float, str]] = []
+    for group in groups:
+        area = min(places_m2, group.area_m2 * loose_share(group.members))
+        steps = dict(enumerate(group.route.steps if group.route else (), start=1))
+        own = [one for one in placed if one.task.group == group.name and one.task.number and area > 0]
+        for one in own:
+            step = steps[one.task.number].step
+            if step.is_coat and one.task.text != KEYED and not one.task.text.endswith(_GOES_ON):
+                touch_h = know.film(step.what).touch_h / _rate(
+                    know, step.what, step.air or workshop.air_likely
+                )
+                until = _dried_h(know, workshop, step, touch_h, one.end_h)
+                wet.append((one.begin_h, until, area, group.name))
+    for begin, _, area, name in wet:
+        others = {other: a for b, u, a, other in wet if other != name and b <= begin < u - 1e-3}
+        if area + sum(others.values()) > places_m2 + 1e-6:
+            yield _finding("no-place", f"{name} finds no place to dry at hour {begin:.2f}", "lay it later")
 
 
 def _of(task: DayTask) -> _Placed:
@@ -145,6 +197,11 @@ def _over_h(
     while coat >= coats and after in steps and steps[after].step.verb == "wait":
         wait += steps[after].step.wait_after_h
         after += 1
+    return _dried_h(know, workshop, step, wait, end_h)
+
+
+def _dried_h(know: Knowledge, workshop: Workshop, step: Step, wait: float, end_h: float) -> float:
+    """Return when a wait in the planning air is over [h], summed hour by hour; only coats are summed."""
     if workshop.hours is None or not step.is_coat or step.air is not None or wait <= 0:
         return end_h + (wait if step.is_coat else 0.0)
     need = wait * _rate(know, step.what, workshop.air_likely)

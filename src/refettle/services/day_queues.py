@@ -1,14 +1,14 @@
 """What is laid into days: each group's and job's tasks in their order, with hands-on time and waits."""
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from math import inf
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import DayTask, GroupPlan, MendJob
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.effects import drying_rate
-from refettle.services.turning import turned_share
+from refettle.services.turning import loose_share, turned_share
 
 DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _REMOVING = frozenset({"strip", "rinse", "neutralise"})
@@ -59,7 +59,7 @@ class Queue:
     Tasks of one group or job.
 
     The next, the hour from which it may start, what is left of it [min]; when the last coat is dry to touch, and when
-    its window to recoat closes [h]; the piece, where there are several.
+    its window to recoat closes [h]; the piece, where there are several; area of its loose parts [m²]; tasks passed by.
     """
 
     name: str
@@ -72,6 +72,8 @@ class Queue:
     tacky_h: float = 0.0
     until_h: float = inf
     piece: str = ""
+    loose_m2: float = 0.0
+    passed: list[Task] = field(default_factory=list)
 
     def ground_h(self, wanted: str) -> float:
         """Return when a face is ``bare`` or ``smooth`` [h]; infinite while that is still to be done."""
@@ -102,10 +104,7 @@ def queue_of(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> Queue:
         step, minutes = cost.step, cost.minutes.likely
         if step.verb == "wait":
             if tasks:
-                tasks[-1] = Task(
-                    step=tasks[-1].step, number=tasks[-1].number, minutes=tasks[-1].minutes,
-                    wait_h=tasks[-1].wait_h + step.wait_after_h,
-                )  # fmt: skip
+                tasks[-1] = replace(tasks[-1], wait_h=tasks[-1].wait_h + step.wait_after_h)
             else:
                 free_h = BEGINS_H + step.wait_after_h
             continue
@@ -122,6 +121,7 @@ def queue_of(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> Queue:
         free_h,
         left=tasks[0].minutes if tasks else 0.0,
         surfaces=frozenset(plan.members),
+        loose_m2=plan.area_m2 * loose_share(plan.members),
     )
 
 

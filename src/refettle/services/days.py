@@ -1,11 +1,12 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from math import inf
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.search import setup_hours
 from refettle.services.around import Around
@@ -24,11 +25,43 @@ from refettle.services.day_queues import (
     queue_of,
     scaled,
 )
-from refettle.services.free_time import windows
+from refettle.services.free_time import spray_h, windows
 from refettle.services.step_words import step_words
 from refettle.services.turning import opposite
 
 _ENOUGH_MIN = 8.0
+_SPRAYED = frozenset({"spray", "aerosol"})
+
+
+@dataclass(frozen=True, slots=True)
+class _Bench:
+    """
+    What is laid and what it is laid by.
+
+    Facts, place, queues, the clock of the air; what the room has been made; per queue those that hold the other faces of
+    its parts, and those that share a surface with it; places of the pieces where one goes on before another.
+    """
+
+    know: Knowledge
+    workshop: Workshop
+    queues: list[Queue]
+    clock: DryClock | None
+    made: set[str] | None
+    facing: dict[int, list[Queue]]
+    sharing: dict[int, list[Queue]]
+    places: dict[str, int]
+
+    def skip_kept(self) -> None:
+        """Let queues pass by tasks that would make the room what it is already kept at; they are done with the next."""
+        for queue in self.queues if self.made else ():
+            while not queue.done and queue.tasks[queue.next].step.verb == "climate" and self._is(queue):
+                queue.passed.append(queue.tasks[queue.next])
+                queue.next += 1
+                queue.left = 0.0 if queue.done else queue.tasks[queue.next].minutes
+
+    def _is(self, queue: Queue) -> bool:
+        """Return whether the room is what a queue's next task would make it."""
+        return self.made is not None and queue.tasks[queue.next].step.what in self.made
 
 
 @dataclass(slots=True)
@@ -53,6 +86,8 @@ def lay_days(
     pieces: tuple[str, ...] = (),
     clock: DryClock | None = None,
     scale: Scale | None = None,
+    made: frozenset[str] | None = None,
+    piece_first: bool = False,
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -78,6 +113,12 @@ def lay_days(
         Waits by the real hours; None = as planned.
     scale
         How a case differs from the likely one; None = not at all.
+    made
+        What the room is kept at from the first day on: ``warmer drier cooler``; once made it stays so, and nobody makes
+        it again. None = each group does so for itself.
+    piece_first
+        Whether the first piece goes on with whatever it can before another has its turn; else dust of all pieces comes
+        before their coats.
 
     Returns
     -------
@@ -99,6 +140,7 @@ def lay_days(
     if any(q.stage == "first" for q in queues) and work.before:
         queues = [*around_queues(work.before, pieces), *queues]
         before = work.tests
+    bench = _bench(know, workshop, queues, clock, made, pieces if piece_first else ())
     days: list[Day] = []
     free = [*windows(workshop), (inf, inf)]
     for (begin, end), (later, _) in pairwise(free):
@@ -107,7 +149,7 @@ def lay_days(
         first = before if not days else ()
         took = sum(task.minutes for task in first)
         evening = _Evening(begin + took / 60.0, end, list(_from(first, begin)), set(), took, next_h=later)
-        _fill(know, queues, evening, clock)
+        _fill(bench, evening)
         if evening.tasks:
             _add(days, Day(day=int(begin // 24) + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
     wrap = max((q.free_h for q in queues), default=0.0)
@@ -119,6 +161,19 @@ def lay_days(
             last, begin = _last(workshop, ready, _last_day(days, name), clock)
             _insert(days, Day(day=last, tasks=_from(own, begin), minutes=sum(task.minutes for task in own)))
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
+
+
+def _bench(
+    know: Knowledge, workshop: Workshop, queues: list[Queue], clock: DryClock | None,
+    made: frozenset[str] | None, first: tuple[str, ...],
+) -> _Bench:  # fmt: skip
+    """Return what days are laid by; `first` are the pieces that go on one before the other."""
+    return _Bench(
+        know, workshop, queues, clock, None if made is None else set(made),
+        facing={id(q): [o for o in queues if o is not q and opposite(o.surfaces, q.surfaces)] for q in queues},
+        sharing={id(q): [o for o in queues if o.surfaces & q.surfaces] for q in queues},
+        places={name: place for place, name in enumerate(first)},
+    )  # fmt: skip
 
 
 def _from(tasks: tuple[DayTask, ...], begin_h: float) -> tuple[DayTask, ...]:
@@ -166,79 +221,119 @@ def _add(days: list[Day], day: Day) -> None:
     days.append(day)
 
 
-def _fill(know: Knowledge, queues: list[Queue], evening: _Evening, clock: DryClock | None) -> None:
+def _fill(bench: _Bench, evening: _Evening) -> None:
     """Lay tasks into an evening until its time is up or nothing more can be done; queues move on."""
     while True:
-        for queue in queues if clock is not None else ():
+        bench.skip_kept()
+        for queue in bench.queues if bench.clock is not None else ():
             key_where_closed(queue, evening.clock_h)
-        fit = [q for q in queues if not q.done and _fits(know, q, queues, evening, clock)]
-        now = [q for q in fit if _ready_h(q, queues, clock, evening.clock_h) <= evening.clock_h]
+        fit = [q for q in bench.queues if not q.done and _fits(bench, q, evening)]
+        now = [q for q in fit if _ready_h(bench, q, evening.clock_h) <= evening.clock_h]
         if now:
-            _work(know, min(now, key=lambda q: _rank(q, evening)), evening, clock)
+            _work(bench, min(now, key=lambda q: _rank(bench, q, evening)), evening)
         elif fit:
-            evening.clock_h = min(_ready_h(q, queues, clock, evening.clock_h) for q in fit)
+            evening.clock_h = min(_ready_h(bench, q, evening.clock_h) for q in fit)
         else:
             return
 
 
-def _ready_h(queue: Queue, queues: list[Queue], clock: DryClock | None, now_h: float) -> float:
-    """Return when a queue's next task may begin [h]: its own waits, and the mending that comes before it, over."""
-    own = [q for q in queues if q.piece == queue.piece]
-    gates = [q.over_h for q in own if q.stage == "first" and queue.stage != "first"]
-    gates += [q.over_h for q in own if q.stage == "around" and not queue.stage]
+def _ready_h(bench: _Bench, queue: Queue, now_h: float) -> float:
+    """Return when a queue's next task may begin [h]: its waits over, its turn come, and the air and the hour right."""
     task = queue.tasks[queue.next]
-    if task.waits_for:
-        gates += [q.ground_h(task.waits_for) for q in queues if not q.stage and q.surfaces & queue.surfaces]
-    gates += [
-        q.free_h for q in queues if q.stage == "before colour" and q.next and q.surfaces & queue.surfaces
-    ]
-    if task.dusty:
-        gates += [q.tacky_h for q in queues]
-    if task.step.is_coat:
-        gates += [q.tacky_h for q in queues if q is not queue and opposite(q.surfaces, queue.surfaces)]
-        gates += [q.over_h for q in queues if q.stage == "before colour" and q.surfaces & queue.surfaces]
-    ready = max([queue.free_h, *gates])
-    if clock is None or ready == inf:
+    ready = max([queue.free_h, *_gates(bench, queue, task)])
+    if ready == inf:
         return ready
-    due = clock.due_h(queue.name, queue.next, task.step, max(ready, now_h))
+    if task.step.is_coat and bench.workshop.places_m2 is not None:
+        ready = _place_h(bench, queue, bench.workshop.places_m2, max(ready, now_h))
+    if task.step.method in _SPRAYED:
+        ready = spray_h(bench.workshop, max(ready, now_h))
+    if bench.clock is None:
+        return ready
+    due = bench.clock.due_h(queue.name, queue.next, task.step, max(ready, now_h))
     return ready if due <= now_h else due
 
 
-def _fits(
-    know: Knowledge, queue: Queue, queues: list[Queue], evening: _Evening, clock: DryClock | None
-) -> bool:
+def _gates(bench: _Bench, queue: Queue, task: Task) -> Iterator[float]:
+    """Yield when the mending that comes before a task is over, dust and the other face of its part are dry [h]."""
+    queues, sharing = bench.queues, bench.sharing[id(queue)]
+    if queue.stage != "first":
+        yield from (q.over_h for q in queues if q.stage == "first" and q.piece == queue.piece)
+    if not queue.stage:
+        yield from (q.over_h for q in queues if q.stage == "around" and q.piece == queue.piece)
+    if task.waits_for:
+        yield from (q.ground_h(task.waits_for) for q in sharing if not q.stage)
+    yield from (q.free_h for q in sharing if q.stage == "before colour" and q.next)
+    if task.dusty:
+        yield from (q.tacky_h for q in queues)
+    if task.step.is_coat:
+        yield from (q.tacky_h for q in bench.facing[id(queue)])
+        yield from (q.over_h for q in sharing if q.stage == "before colour")
+
+
+def _place_h(bench: _Bench, queue: Queue, places_m2: float, from_h: float) -> float:
+    """Return when a coat finds room on the drying places [h]; a group larger than all of them is coated in rounds."""
+    need = min(queue.loose_m2, places_m2)
+    if need <= 0:
+        return from_h
+    wet = sorted((q.tacky_h, q.loose_m2) for q in bench.queues if q is not queue and q.tacky_h > from_h)
+    taken = sum(min(area, places_m2) for _, area in wet)
+    for until_h, area in wet:
+        if taken + need <= places_m2 + 1e-9:
+            return from_h
+        taken -= min(area, places_m2)
+        from_h = max(from_h, until_h)
+    return from_h
+
+
+def _fits(bench: _Bench, queue: Queue, evening: _Evening) -> bool:
     """Return whether enough of a queue's next task can be done in what is left of an evening."""
     task = queue.tasks[queue.next]
-    ready_h = _ready_h(queue, queues, clock, evening.clock_h)
+    ready_h = _ready_h(bench, queue, evening.clock_h)
     if task.dusty and evening.wet:
         return False
     if not evening.tasks and ready_h <= evening.clock_h:
         return True
-    room = (evening.end_h - max(evening.clock_h, ready_h)) * 60.0 - _setup(know, task, evening)
+    room = (evening.end_h - max(evening.clock_h, ready_h)) * 60.0 - _setup(bench, task, evening)
     if task.step.is_coat and queue.left == task.minutes and evening.tasks:
         return room >= queue.left
     return room >= min(queue.left, _ENOUGH_MIN)
 
 
-def _setup(know: Knowledge, task: Task, evening: _Evening) -> float:
+def _setup(bench: _Bench, task: Task, evening: _Evening) -> float:
     """Return set-up and clean-up of a task in an evening, once for all that use the same [min]."""
-    return 0.0 if (task.step.verb, task.step.what) in evening.ready else 60.0 * setup_hours(know, task.step)
+    if (task.step.verb, task.step.what) in evening.ready:
+        return 0.0
+    return 60.0 * setup_hours(bench.know, task.step)
 
 
-def _work(know: Knowledge, queue: Queue, evening: _Evening, clock: DryClock | None) -> None:
+def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
     """Do as much of a queue's next task as the evening has room for."""
-    task = queue.tasks[queue.next]
-    setup = _setup(know, task, evening)
+    task, clock = queue.tasks[queue.next], bench.clock
+    setup = _setup(bench, task, evening)
     room = (evening.end_h - evening.clock_h) * 60.0 - setup
     minutes = min(queue.left, max(room, _ENOUGH_MIN))
     begin_h = evening.clock_h
+    for passed in queue.passed:
+        words = _said(bench.know, queue, passed)
+        evening.tasks.append(
+            DayTask(
+                group=queue.name,
+                number=passed.number,
+                text=words,
+                minutes=0.0,
+                wait_h=0.0,
+                begin_h=begin_h,
+                air=passed.step.air,
+            )
+        )
+    queue.passed.clear()
     evening.ready.add((task.step.verb, task.step.what))
     evening.clock_h += (minutes + setup) / 60.0
     evening.minutes += minutes + setup
     evening.wet = evening.wet or task.step.is_coat
     finished = queue.left - minutes < 1e-6
     whole = finished and not task.first_faces
-    text = _said(know, queue, task)
+    text = _said(bench.know, queue, task)
     over_h = _over(task, evening.clock_h, task.wait_h, clock)
     wait_h = _real(task, over_h - evening.clock_h, clock) if whole else 0.0
     evening.tasks.append(
@@ -250,11 +345,18 @@ def _work(know: Knowledge, queue: Queue, evening: _Evening, clock: DryClock | No
     if not finished:
         queue.left -= minutes
         return
+    if bench.made is not None and task.step.verb == "climate":
+        bench.made.add(task.step.what)
+    _move_on(queue, task, evening.clock_h, over_h, clock)
+
+
+def _move_on(queue: Queue, task: Task, end_h: float, over_h: float, clock: DryClock | None) -> None:
+    """Let a queue come to its next task, the one before it done."""
     queue.next += 1
     queue.free_h = over_h
     if task.step.is_coat:
-        queue.tacky_h = _over(task, evening.clock_h, task.tacky_h, clock)
-        queue.until_h = inf if clock is None else clock.window_h(task.step, evening.clock_h)
+        queue.tacky_h = _over(task, end_h, task.tacky_h, clock)
+        queue.until_h = inf if clock is None else clock.window_h(task.step, end_h)
     queue.left = 0.0 if queue.done else queue.tasks[queue.next].minutes
 
 
@@ -277,11 +379,10 @@ def _said(know: Knowledge, queue: Queue, task: Task) -> str:
     return f"{text}: turn over, the other faces" if turned else text
 
 
-def _rank(queue: Queue, evening: _Evening) -> int:
+def _rank(bench: _Bench, queue: Queue, evening: _Evening) -> tuple[int, int]:
     """Return the turn of a queue's next task: mending; a coat whose window closes by the next evening; dust; coats last."""
     task = queue.tasks[queue.next]
-    if task.step.is_coat and evening.clock_h <= queue.until_h < evening.next_h:
-        return -1
-    if queue.stage:
-        return -1
-    return 0 if task.step.verb in DUSTY else (2 if task.step.is_coat else 1)
+    if queue.stage or (task.step.is_coat and evening.clock_h <= queue.until_h < evening.next_h):
+        return -1, 0
+    kind = 0 if task.step.verb in DUSTY else (2 if task.step.is_coat else 1)
+    return (bench.places.get(queue.piece, 0), kind)

@@ -3,8 +3,9 @@
 from dataclasses import dataclass, replace
 from typing import Final
 
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
 from refettle.domain.plan import Route
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.facts import FilmFacts
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import look_words

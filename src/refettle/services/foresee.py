@@ -3,9 +3,10 @@
 from dataclasses import replace
 
 from refettle.domain.journal import StepDone, done_entries, standing
-from refettle.domain.piece import Own, Piece, Surface, Workshop
+from refettle.domain.piece import Own, Piece, Surface
 from refettle.domain.plan import Risk
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.replay import foresee
 from refettle.planning.start import start

@@ -5,7 +5,7 @@ from typing import Final
 
 from refettle.domain.air import Air
 from refettle.domain.dates import day_number, iso_of, weekday
-from refettle.domain.piece import Workshop
+from refettle.domain.workshop import Workshop
 from refettle.services.day_queues import BEGINS_H
 
 WEEKDAYS: Final = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
@@ -47,6 +47,35 @@ def windows(workshop: Workshop) -> Iterator[tuple[float, float]]:
                     yield day * 24.0 + begin, day * 24.0 + end
         elif day % 7 in evenings:
             yield day * 24.0 + BEGINS_H, day * 24.0 + BEGINS_H + workshop.hours_per_evening
+
+
+def spray_h(workshop: Workshop, at_h: float) -> float:
+    """
+    Return the first moment from one on at which it may be sprayed.
+
+    Parameters
+    ----------
+    workshop
+        With its spraying hours; none = at all times.
+    at_h
+        Hour from midnight of the first day [h].
+
+    Returns
+    -------
+    float
+        Hour [h].
+    """
+    if not workshop.spraying:
+        return at_h
+    first = day_number(workshop.begins) if workshop.begins else 0
+    today = int(at_h // 24)
+    spans = (
+        (day * 24.0 + begin, day * 24.0 + end)
+        for day in range(today, today + 8)
+        for on, begin, end in sorted(workshop.spraying)
+        if on == (weekday(first + day) if workshop.begins else day % 7)
+    )
+    return next(max(at_h, begin) for begin, end in spans if end > at_h)
 
 
 def day_words(workshop: Workshop, day: int) -> str:

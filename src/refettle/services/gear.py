@@ -3,10 +3,10 @@
 from collections.abc import Iterator
 from math import ceil
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import Caution, GroupPlan, Purchase
 from refettle.domain.plan import Range
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.buying import ZERO, pack_words
 from refettle.services.ware import counted

@@ -4,7 +4,8 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from refettle.domain.logged import FaultLogged, Log, WorkLogged
-from refettle.domain.piece import Surface, Workshop
+from refettle.domain.piece import Surface
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.own import OwnWork
 from refettle.learning.offsets import Offset, learn_offsets

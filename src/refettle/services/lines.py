@@ -1,8 +1,8 @@
 """The first screen: eight lines, most decisive first."""
 
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import GroupPlan, PiecePlan
 from refettle.domain.plan import Range, Risk
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.reasons import odds
 

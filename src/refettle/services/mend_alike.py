@@ -1,7 +1,8 @@
 """The smallest changes of the person's own sequences, so that parts of one look still agree after them."""
 
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.search import Bench
 from refettle.planning.start import start

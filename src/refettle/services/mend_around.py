@@ -2,10 +2,11 @@
 
 from dataclasses import dataclass
 
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Surface
 from refettle.domain.piece_plan import Caution, GroupPlan, Purchase
 from refettle.domain.plan import Range, Route
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.agree import body_class
 from refettle.services.buying import place_on_list, whole_purchase

@@ -3,9 +3,10 @@
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Surface
 from refettle.domain.plan import Route
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.bench import Bench
 from refettle.planning.cost import harm

@@ -5,9 +5,10 @@ from dataclasses import replace
 from math import ceil
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import MendJob, MendStep, Purchase
 from refettle.domain.plan import Range
+from refettle.domain.workshop import Workshop
 from refettle.domain.wrong import Fitting, Wrong
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.mended import all_wrong

@@ -3,9 +3,10 @@
 from dataclasses import replace
 
 from refettle.domain.finding import Finding, Where
-from refettle.domain.piece import Look, Piece, Workshop
+from refettle.domain.piece import Look, Piece
 from refettle.domain.piece_plan import Day, GroupPlan, PiecePlan
 from refettle.domain.plan import Impossible, Route, TestAdvice
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.clash import explain_clash
 from refettle.planning.cost import AIMS, BALANCED
@@ -270,6 +271,7 @@ def plan_piece(piece: Piece, workshop: Workshop, know: Knowledge, *, brief: bool
         ),
         assumed=(*piece.assumed, *workshop.assumed), worth=worth_of(piece, money, minutes),
         knowledge_version=know.version, mending=mending, choice=settled.choice if settled.choice.ways > 0 else None,
+        due_day=0 if piece.deadline_h is None else int(days_asked(piece.deadline_h)),
     )  # fmt: skip
     return replace(whole, lines=first_screen(know, workshop, whole))
 

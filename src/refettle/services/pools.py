@@ -3,8 +3,8 @@
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Workshop
 from refettle.domain.plan import Range
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.bench import Bench
 from refettle.planning.cost import AIMS, BALANCED, Aim

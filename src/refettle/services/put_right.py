@@ -3,8 +3,9 @@
 from dataclasses import dataclass, replace
 
 from refettle.domain.air import Air
-from refettle.domain.piece import Look, Piece, Surface, Workshop
+from refettle.domain.piece import Look, Piece, Surface
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import harm, hazard
 from refettle.planning.engine import Engine, Memory, play

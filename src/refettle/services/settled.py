@@ -3,8 +3,9 @@
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Piece, Workshop
+from refettle.domain.piece import Piece
 from refettle.domain.piece_plan import Choice, GroupPlan, MendJob
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import BALANCED, Aim
 from refettle.planning.engine import Memory

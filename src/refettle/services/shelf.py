@@ -3,7 +3,8 @@
 from dataclasses import replace
 
 from refettle.domain.finding import Finding
-from refettle.domain.piece import Product, Workshop
+from refettle.domain.piece import Product
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 
 _TEST = "put a drop on glass: hard overnight, and it is good"

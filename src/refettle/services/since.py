@@ -3,10 +3,11 @@
 from collections.abc import Iterable
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Piece, Surface, Workshop
+from refettle.domain.piece import Piece, Surface
 from refettle.domain.plan import Hit
 from refettle.domain.state import AGED, Film, State
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.replay import trace
 from refettle.planning.start import Start, World, start

@@ -2,8 +2,9 @@
 
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import Piece, Surface, Workshop
+from refettle.domain.piece import Piece, Surface
 from refettle.domain.step import Step
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.signs import SignBook
 from refettle.planning.replay import trace

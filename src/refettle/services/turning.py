@@ -5,6 +5,8 @@ from typing import Final
 
 TURNED: Final = frozenset({"door", "lid", "leaf", "shelf", "top", "seat"})
 """Parts that lie on one face while the other is coated: they come off, or the piece is turned over for them."""
+LOOSE: Final = frozenset({"door", "drawer", "lid", "leaf", "shelf", "seat"})
+"""Parts that come off or out for coating and dry on racks, trestles or a free board."""
 _UNDER: Final = frozenset({"inside", "underside"})
 
 
@@ -31,6 +33,19 @@ def opposite(some: Iterable[str], others: Iterable[str]) -> bool:
     """
     one, two = _faces(some), _faces(others)
     return any(one[part] != two[part] or len(one[part]) > 1 for part in one.keys() & two.keys())
+
+
+def loose_share(members: tuple[str, ...]) -> float:
+    """
+    Return the share of surfaces in a group whose parts come off or out, and need a place to dry [1].
+
+    Examples
+    --------
+    >>> loose_share(("door.1/outside", "drawer.1/front", "side.left/outside", "side.right/outside"))
+    0.5
+    """
+    loose = sum(1 for name in members if name.partition("/")[0].partition(".")[0] in LOOSE)
+    return loose / len(members) if members else 0.0
 
 
 def turned_share(members: tuple[str, ...]) -> float:

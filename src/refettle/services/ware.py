@@ -3,7 +3,8 @@
 from dataclasses import dataclass
 from math import ceil
 
-from refettle.domain.piece import Product, Workshop
+from refettle.domain.piece import Product
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.cost import ABRASIVE_M2, price_per_litre
 from refettle.solver.choice import Curve, Key

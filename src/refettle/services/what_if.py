@@ -5,8 +5,8 @@ from itertools import pairwise
 from typing import Final
 
 from refettle.domain.airhours import AirHours
-from refettle.domain.piece import Workshop
 from refettle.domain.piece_plan import PiecePlan
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, lay_pieces
 from refettle.services.clock import DryClock
@@ -22,6 +22,7 @@ _WAITS: Final = (0.75, 0.9, 1.0, 1.12, 1.35)
 _HEATED_C: Final = 20.0
 _FAN_M_S: Final = 0.5
 _EVENING_H: Final = 2.0
+_ALL_MADE: Final = frozenset({"warmer", "drier", "cooler"})
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -54,12 +55,16 @@ class Sureness:
         Day by which it is in half of the cases, and in nine of ten [d].
     least_day
         Day before which it cannot be in any order: its slowest group laid alone [d].
+    cases, in_time
+        Cases counted [1], and those in which it is in time; None where it is asked for by no day.
     """
 
     piece: str
     half_day: int
     most_day: int
     least_day: int
+    cases: int = 0
+    in_time: int | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -93,7 +98,7 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
     calendar
         The days as laid.
     plans
-        The pieces with their plans.
+        The pieces with their plans, in the order of their turns.
 
     Returns
     -------
@@ -104,11 +109,13 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
     workshop = calendar.workshop
     last = _last(calendar)
     gains = [
-        Gain(words=words, days=last - _last(lay_pieces(know, other, plans)))
+        Gain(words=words, days=last - _last(lay_pieces(know, other, plans, piece_first=calendar.piece_first)))
         for words, other in _others(workshop)
     ]
     cases = [
-        lay_pieces(know, workshop, plans, Scale(minutes=minutes, waits=waits))
+        lay_pieces(
+            know, workshop, plans, Scale(minutes=minutes, waits=waits), piece_first=calendar.piece_first
+        )
         for minutes in _MINUTES
         for waits in _WAITS
     ]
@@ -205,7 +212,11 @@ def _sure(number: int, piece: str, cases: list[Calendar], least_day: int) -> Sur
     """Return how sure the day of a piece is over all cases."""
     days = sorted(_day(case, number) for case in cases)
     half, most = days[len(days) // 2], days[min(len(days) - 1, int(0.9 * len(days)))]
-    return Sureness(piece=piece, half_day=half, most_day=most, least_day=least_day)
+    due = cases[0].ready[number].due_day
+    in_time = sum(day <= due for day in days) if due else None
+    return Sureness(
+        piece=piece, half_day=half, most_day=most, least_day=least_day, cases=len(cases), in_time=in_time
+    )
 
 
 def _least(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> int:
@@ -219,7 +230,8 @@ def _least(know: Knowledge, workshop: Workshop, plan: PiecePlan) -> int:
     days = [0]
     for group in plan.groups:
         clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
-        days.append(lay_days(know, workshop, (group,), clock=clock)[1] if group.route is not None else 0)
+        if group.route is not None:
+            days.append(lay_days(know, workshop, (group,), clock=clock, made=_ALL_MADE)[1])
     return max(days)
 
 

@@ -2,9 +2,10 @@
 
 from dataclasses import dataclass, replace
 
-from refettle.domain.piece import LOOKS, Look, Piece, Workshop
+from refettle.domain.piece import LOOKS, Look, Piece
 from refettle.domain.plan import Risk, Route
 from refettle.domain.step import VERBS
+from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.knowledge.rows import FactRow
 from refettle.planning.clash import explain_clash, look_words
