@@ -35,12 +35,10 @@ if TYPE_CHECKING:
     from refettle.files.new_piece import Answers, Begun
     from refettle.knowledge.knowledge import Knowledge
     from refettle.services.buy_many import ShoppingList
-    from refettle.services.calendar import Calendar
     from refettle.services.causes import KnownFault
     from refettle.services.finishes import Finishes
     from refettle.services.mend_own import Change
     from refettle.services.sections import CutOpen
-    from refettle.services.what_if import WhatIf
     from refettle.services.why import Explanation
 
 USUAL_WORKSHOP: Final = "workshop: usual workshop\n"
@@ -346,24 +344,6 @@ def lay_out_many(piece_files: list[str], workshop_file: str | None) -> tuple[Lai
         return laid
     findings = tuple(dict.fromkeys(finding for one in refused for finding in one.findings))
     return Refused(findings=findings, knowledge_version=refused[0].knowledge_version)
-
-
-def calendar(laid: tuple[Laid, ...]) -> "tuple[Calendar, WhatIf]":
-    """Return the days of several pieces, at least one, that share a workshop, and what stands around them."""
-    from refettle.services.these_days import riskier  # noqa: PLC0415 - heavy
-    from refettle.services.turns import best_turns  # noqa: PLC0415 - heavy
-    from refettle.services.what_if import what_if  # noqa: PLC0415 - heavy
-
-    plans = tuple(zip(piece_names(laid), (plan(one) for one in laid), strict=True))
-    made, turns = best_turns(laid[0].know, laid[0].workshop, plans)
-    risen = [
-        finding
-        for one, (name, its_plan) in zip(laid, plans, strict=True)
-        for finding in riskier(one.know, name, one.piece, its_plan, made)
-    ]
-    around = what_if(laid[0].know, made, turns)
-    sure = tuple(sorted(around.sure, key=lambda one: [name for name, _ in plans].index(one.piece)))
-    return replace(made, findings=(*made.findings, *risen)), replace(around, sure=sure)
 
 
 def shopping(laid: tuple[Laid, ...]) -> "ShoppingList":

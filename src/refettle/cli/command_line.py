@@ -63,6 +63,7 @@ def parser() -> argparse.ArgumentParser:
     made["calc"].add_argument("value", metavar="VALUE", nargs="*")
     made["days"].add_argument("--ics", action="store_true")
     made["days"].add_argument("--svg", action="store_true")
+    made["days"].add_argument("--keep", metavar="DAYS")
     made["facts"].add_argument("word", metavar="WORD", nargs="?")
     made["facts"].add_argument("property", metavar="PROPERTY", nargs="?")
     made["facts"].add_argument("--over", metavar="COAT")

@@ -6,10 +6,11 @@ from argparse import Namespace
 from typing import TYPE_CHECKING
 
 from refettle import bootstrap
+from refettle.bootstrap.days import days_of
 from refettle.cli.days_text import days_json, days_text
 from refettle.cli.page import Page
 from refettle.cli.refusal import findings_note, refusal
-from refettle.cli.terminal import Answer, bold_wanted, page_width, waiting
+from refettle.cli.terminal import Answer, bold_wanted, page_width, until_stopped, waiting
 from refettle.cli.words import count_words
 
 if TYPE_CHECKING:
@@ -33,15 +34,18 @@ def run(wishes: Namespace) -> Answer:
     laid = bootstrap.lay_out_many(wishes.file, wishes.workshop)
     if isinstance(laid, bootstrap.Refused):
         return refusal(laid, as_json=wishes.json)
-    with waiting(f"Planning {count_words(len(laid), 'piece')}"):
-        calendar, around = bootstrap.calendar(laid)
+    with waiting(f"Planning {count_words(len(laid), 'piece')}"), until_stopped() as stop:
+        found = days_of(laid, wishes.keep, stop)
+    if isinstance(found, bootstrap.Refused):
+        return refusal(found, as_json=wishes.json)
+    calendar = found.calendar
     if wishes.ics or wishes.svg:
         return _file(calendar, wishes)
     findings = tuple(dict.fromkeys((*(f for one in laid for f in one.findings), *calendar.findings)))
     if wishes.json:
-        return Answer(out=days_json(calendar, around, laid[0].names, findings))
+        return Answer(out=days_json(found, laid[0].names, findings))
     page = Page(width=page_width(sys.stdout), bold=bold_wanted(sys.stdout, os.environ))
-    return Answer(out=days_text(calendar, around, laid[0].names, page), notes=findings_note(findings))
+    return Answer(out=days_text(found, laid[0].names, page), notes=findings_note(findings))
 
 
 def _file(calendar: "Calendar", wishes: Namespace) -> Answer:

@@ -2,9 +2,10 @@
 
 from collections.abc import Iterable, Iterator
 
+from refettle.bootstrap.days import DaysLaid
 from refettle.cli.json_parts import SCHEMA_VERSION, Document, day_json, finding_json, rounded, written
 from refettle.cli.page import Page
-from refettle.cli.words import minutes_words
+from refettle.cli.words import count_words, minutes_words
 from refettle.domain.finding import Finding
 from refettle.domain.piece_plan import Day, DayTask
 from refettle.domain.plan import Range
@@ -13,6 +14,8 @@ from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
 from refettle.services.clock import LONGEST_H, Block
 from refettle.services.free_time import day_words
+from refettle.services.kept import Kept
+from refettle.services.searched import Search
 from refettle.services.step_words import step_words
 from refettle.services.what_if import Sureness, WhatIf
 
@@ -22,16 +25,14 @@ _FAR = 10_000
 _MOST_GAINS = 3
 
 
-def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -> str:
+def days_text(laid: DaysLaid, know: Knowledge, page: Page) -> str:
     """
     Return the page of a calendar.
 
     Parameters
     ----------
-    calendar
-        The evenings.
-    around
-        What would gain days, and how sure they are.
+    laid
+        The evenings, what would gain days, and how sure they are.
     know
         Names.
     page
@@ -42,7 +43,7 @@ def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -
     str
         When each piece is done, then day by day what to do at what time, the air, and what goes on drying.
     """
-    workshop = calendar.workshop
+    calendar, around, workshop = laid.calendar, laid.around, laid.calendar.workshop
     page.heading(f"Days for {', '.join(ready.piece for ready in calendar.ready)}")
     free = f"{workshop.evenings_per_week:g} evenings a week of {workshop.hours_per_evening:g} h"
     page.write(f"Workshop: {workshop.name}; {'free hours as in its file' if workshop.free else free}", hang=2)
@@ -52,6 +53,7 @@ def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
         page.write(_ready(ready, workshop), indent=2, hang=2)
+    _kept_days(page, laid.kept, workshop, own)
     _around(page, around, workshop, own)
     _blocks(page, calendar, know, own)
     for number, waits in enumerate(calendar.waits, start=1):
@@ -64,6 +66,25 @@ def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -
             more = f" and {len(waits) - 3} more" if len(waits) > 3 else ""
             page.write(f"drying or in clamps: {going}{more}", indent=6, hang=2)
     return page.text()
+
+
+def _kept_days(page: Page, kept: Kept | None, workshop: Workshop, own: str) -> None:
+    """Write what of earlier days stands, and which groups move."""
+    if kept is None:
+        return
+    page.write(
+        f"Of the days laid earlier {kept.stays} of {kept.stays + len(kept.moved)} tasks stay.",
+        indent=2,
+        hang=2,
+    )
+    moves: dict[tuple[int, int], list[str]] = {}
+    for group, was, now in kept.moved:
+        moves.setdefault((was, now), []).append(group.removeprefix(own))
+    for (was, now), groups in moves.items():
+        words = f"moved from {_until(workshop, was)} to {_until(workshop, now)}: {'; '.join(dict.fromkeys(groups))}"
+        page.write(words, indent=4, hang=2)
+    if kept.new:
+        page.write(f"Not in them: {count_words(kept.new, 'task')}.", indent=2, hang=2)
 
 
 def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
@@ -211,16 +232,14 @@ def shown(day: Day) -> tuple[DayTask, ...]:
     return tuple(task for task in day.tasks if task.minutes > 0 or not task.number)
 
 
-def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tuple[Finding, ...]) -> str:
+def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) -> str:
     """
     Return a calendar as a JSON document.
 
     Parameters
     ----------
-    calendar
-        The evenings, with the workshop they are free in.
-    around
-        What would gain days, and how sure they are.
+    laid
+        The evenings, what would gain days, and how sure they are.
     know
         Version of the facts.
     findings
@@ -231,7 +250,7 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
     str
         Valid against ``days.schema.json``.
     """
-    workshop = calendar.workshop
+    calendar, around, workshop = laid.calendar, laid.around, laid.calendar.workshop
     return written(
         {
             "schema_version": SCHEMA_VERSION,
@@ -243,6 +262,8 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
             "decides": {"group": around.decides[0], "text": around.decides[1]},
             "gains": [{"words": gain.words, "days": gain.days} for gain in around.gains],
             "sure": [_sure(sure) for sure in around.sure],
+            "search": _search(laid.search),
+            "kept": _kept_json(laid.kept),
             "ready": [
                 {
                     "piece": ready.piece,
@@ -265,6 +286,21 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
             "findings": [finding_json(finding) for finding in findings],
         }
     )
+
+
+def _search(search: Search | None) -> Document | None:
+    """Return what the search of evenings came to."""
+    if search is None:
+        return None
+    return {"value": search.value, "bound": search.bound, "gap": rounded(search.gap), "used": search.used}
+
+
+def _kept_json(kept: Kept | None) -> Document | None:
+    """Return what of earlier days stands."""
+    if kept is None:
+        return None
+    moved = [{"group": group, "was_day": was, "day": now} for group, was, now in kept.moved]
+    return {"stays": kept.stays, "moved": moved, "new": kept.new}
 
 
 def _block(block: Block, know: Knowledge) -> Document:

@@ -92,6 +92,7 @@ def day_json(day: Day) -> Document:
                 "minutes": rounded(task.minutes),
                 "wait_h": rounded(task.wait_h),
                 "begin_h": rounded(task.begin_h),
+                "left": task.left,
             }
             for task in day.tasks
         ],

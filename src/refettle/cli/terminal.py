@@ -1,12 +1,14 @@
 """What a command hands back, and what only a terminal needs: bold type, width, a line while one waits."""
 
 import os
+import signal
 import sys
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from contextlib import contextmanager
 from dataclasses import dataclass
 from textwrap import wrap
-from threading import Timer
+from threading import Timer, current_thread, main_thread
+from types import FrameType
 from typing import Final, TextIO
 
 WIDTH: Final = 80
@@ -140,3 +142,30 @@ def leave_quietly() -> None:
     """Turn what is left to be written to nowhere: the reader of the pipe has gone."""
     nowhere = os.open(os.devnull, os.O_WRONLY)
     os.dup2(nowhere, sys.stdout.fileno())
+
+
+@contextmanager
+def until_stopped() -> Iterator[Callable[[], bool]]:
+    """
+    Take the first Ctrl-C as a wish to end with what there is; the second ends the command as ever.
+
+    Yields
+    ------
+    callable
+        Returns whether it was pressed.
+    """
+    pressed: list[int] = []
+    if current_thread() is not main_thread():
+        yield lambda: False
+        return
+    before = signal.getsignal(signal.SIGINT)
+
+    def press(number: int, _frame: FrameType | None) -> None:
+        pressed.append(number)
+        signal.signal(signal.SIGINT, before)
+
+    signal.signal(signal.SIGINT, press)
+    try:
+        yield lambda: bool(pressed)
+    finally:
+        signal.signal(signal.SIGINT, before)

@@ -206,6 +206,9 @@ class DayTask:
         When it begins, set-up before it included, from midnight of the first day [h].
     air
         Air that is made for it and held until it is dry; None = as it comes.
+    left
+        Tasks of the group or job that are left with it [1]; the same number before and after what is done. 0 = not counted;
+        less than 0 = the scuff put before the task with so many left.
     """
 
     group: str
@@ -215,6 +218,7 @@ class DayTask:
     wait_h: float
     begin_h: float = 0.0
     air: Air | None = None
+    left: int = 0
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

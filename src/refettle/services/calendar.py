@@ -7,6 +7,7 @@ from refettle.domain.finding import Finding, Where
 from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob, PiecePlan
 from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.agenda import Agenda
 from refettle.services.around import WHOLE, Around, around
 from refettle.services.clock import Block, DryClock
 from refettle.services.day_queues import Scale
@@ -107,6 +108,7 @@ def lay_pieces(
     scale: Scale | None = None,
     *,
     piece_first: bool = False,
+    agenda: Agenda | None = None,
 ) -> Calendar:
     """
     Return the evenings of several pieces.
@@ -122,6 +124,8 @@ def lay_pieces(
         How a case differs from the likely one; None = not at all.
     piece_first
         Whether the first piece goes on with whatever it can before another has its turn.
+    agenda
+        What was meant to be done when; None = none.
 
     Returns
     -------
@@ -129,6 +133,30 @@ def lay_pieces(
         One evening is one person's: tasks follow each other, set-up is made once for all that use the same,
         nothing makes dust while a film of any piece is tacky.
     """
+    groups, jobs, work = gathered_work(know, plans)
+    names = tuple(name for name, _ in plans)
+    clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
+    days, _, _ = lay_days(
+        know, workshop, groups, work, jobs, names, clock, scale, frozenset(), piece_first, agenda
+    )
+    return Calendar(
+        days=days,
+        waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),
+        ready=tuple(_ready(name, plan, days) for name, plan in plans),
+        workshop=workshop,
+        blocks=tuple(clock.blocks.values()) if clock is not None else (),
+        findings=(
+            *(_never_laid(group, days, clock) for group in groups if _left(group, days)),
+            *_too_large(workshop, groups),
+        ),
+        piece_first=piece_first,
+    )
+
+
+def gathered_work(
+    know: Knowledge, plans: tuple[tuple[str, PiecePlan], ...]
+) -> tuple[tuple[GroupPlan, ...], tuple[MendJob, ...], Around]:
+    """Return the groups, jobs and work on the whole of several pieces, each with its piece's name."""
     groups: list[GroupPlan] = []
     jobs: list[MendJob] = []
     works: list[Around] = []
@@ -146,23 +174,7 @@ def lay_pieces(
         before=tuple(task for one in works for task in one.before),
         after=tuple(task for one in works for task in one.after),
     )
-    names = tuple(name for name, _ in plans)
-    clock = None if workshop.hours is None else DryClock(know, workshop.hours, workshop.air_likely)
-    days, _, _ = lay_days(
-        know, workshop, tuple(groups), work, tuple(jobs), names, clock, scale, frozenset(), piece_first
-    )
-    return Calendar(
-        days=days,
-        waits=tuple(_waits(days[: i + 1]) for i in range(len(days))),
-        ready=tuple(_ready(name, plan, days) for name, plan in plans),
-        workshop=workshop,
-        blocks=tuple(clock.blocks.values()) if clock is not None else (),
-        findings=(
-            *(_never_laid(group, days, clock) for group in groups if _left(group, days)),
-            *_too_large(workshop, tuple(groups)),
-        ),
-        piece_first=piece_first,
-    )
+    return tuple(groups), tuple(jobs), work
 
 
 def _left(group: GroupPlan, days: tuple[Day, ...]) -> bool:

@@ -87,14 +87,14 @@ class DryClock:
         """
         if wait_h <= 0:
             return begin_h
-        key = self._key(step)
+        key = self.key(step)
         if not key:
             return begin_h + wait_h
         sums = self._summed(key)
-        need = self._gone(sums, begin_h) + wait_h * max(_SLOW, self._rate(key, self.planned))
+        need = self._gone(sums, begin_h) + wait_h * self.planned_rate(key)
         return self._when(sums, need)
 
-    def _key(self, step: Step) -> str:
+    def key(self, step: Step) -> str:
         """Return what dries after a step: a film class, the wood, or nothing that the air would change."""
         if step.air is not None:
             return ""
@@ -138,13 +138,26 @@ class DryClock:
         step = sums[high] - sums[low]
         return low + ((need - sums[low]) / step if step > 0 else 0.0)
 
+    def dried(self, key: str, count: int, step_h: float) -> tuple[float, ...]:
+        """Return what has dried of a `key` by each of so many moments [h at rate 1, or %], a step [h] apart, from zero."""
+        sums = self._summed(key)
+        return tuple(self._gone(sums, min(place * step_h, float(LONGEST_H))) for place in range(count))
+
+    def planned_rate(self, key: str) -> float:
+        """Return how fast a `key` dries in the planning air [1 or %/h]."""
+        return max(_SLOW, self._rate(key, self.planned))
+
+    def planned_window_h(self, step: Step) -> float:
+        """Return how long the window to recoat a coat without a key stays open in the air planned for it [h]."""
+        facts = self.know.film(step.what)
+        return facts.recoat_until_h / max(_SLOW, drying_rate(facts, step.air or self.planned))
+
     def window_h(self, step: Step, end_h: float) -> float:
         """Return when the window to recoat a coat without a key closes [h]; infinite where it has none."""
         facts = self.know.film(step.what)
         if not 0 < facts.recoat_until_h < LONGEST_H:
             return inf
-        air = step.air or self.planned
-        return self.over_h(step, end_h, facts.recoat_until_h / max(_SLOW, drying_rate(facts, air)))
+        return self.over_h(step, end_h, self.planned_window_h(step))
 
     def block(self, step: Step, at_h: float) -> str:
         """

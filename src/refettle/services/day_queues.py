@@ -14,7 +14,7 @@ DUSTY = frozenset({"sand", "scuff", "scrape", "strip"})
 _REMOVING = frozenset({"strip", "rinse", "neutralise"})
 KEYED = "Scuff P320 first, the window to recoat has closed"
 """What is put in where a coat would find no key; its minutes are a share of the coat's."""
-_KEY_SHARE = 0.6
+KEY_SHARE = 0.6
 BEGINS_H = 18.0
 """Hour at which an evening begins where nothing else is said [h]."""
 
@@ -36,7 +36,12 @@ class Scale:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Task:
-    """One coat or other work: its step, the step's number, hands-on [min], the wait after it [h], its own words."""
+    """
+    One coat or other work.
+
+    Its step, the step's number, hands-on [min], the wait after it [h], its own words, when a coat is dry to touch [h];
+    what must be ground before it; how many tasks of its queue are left with it [1], the same whatever was done before.
+    """
 
     step: Step
     number: int
@@ -46,6 +51,7 @@ class Task:
     tacky_h: float = 0.0
     first_faces: bool = False
     waits_for: str = ""
+    left: int = 0
 
     @property
     def dusty(self) -> bool:
@@ -96,6 +102,11 @@ class Queue:
         return self.free_h if self.done else inf
 
 
+def counted(tasks: list[Task]) -> tuple[Task, ...]:
+    """Return tasks that know how many are left with each."""
+    return tuple(replace(task, left=len(tasks) - place) for place, task in enumerate(tasks))
+
+
 def queue_of(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> Queue:
     """Return the tasks of a plan, coat by coat; a step that only waits lengthens the wait before it."""
     tasks: list[Task] = []
@@ -117,7 +128,7 @@ def queue_of(know: Knowledge, workshop: Workshop, plan: GroupPlan) -> Queue:
             tasks.extend(_by_faces(whole, turned_share(plan.members)) if step.is_coat else (whole,))
     return Queue(
         plan.name,
-        tuple(tasks),
+        counted(tasks),
         free_h,
         left=tasks[0].minutes if tasks else 0.0,
         surfaces=frozenset(plan.members),
@@ -148,7 +159,9 @@ def key_where_closed(queue: Queue, now_h: float) -> None:
         return
     scuff = Step(verb="scuff", grit=320, method="synthetic-pad", how=frozenset({"clean dust"}))
     whole = sum(one.minutes for one in queue.tasks[queue.next : queue.next + 1 + task.first_faces])
-    put = Task(step=scuff, number=task.number, minutes=_KEY_SHARE * whole, wait_h=0.0, text=KEYED)
+    put = Task(
+        step=scuff, number=task.number, minutes=KEY_SHARE * whole, wait_h=0.0, text=KEYED, left=-task.left
+    )
     queue.tasks = (*queue.tasks[: queue.next], put, *queue.tasks[queue.next :])
     queue.left = put.minutes
     queue.until_h = inf
@@ -162,8 +175,10 @@ def removes_film(step: Step) -> bool:
 def around_queues(before: tuple[DayTask, ...], pieces: tuple[str, ...]) -> list[Queue]:
     """Return the work before the first step as queues, where something comes before even that."""
     queues = []
-    for task in before:
-        one = Task(step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text)
+    for place, task in enumerate(before):
+        one = Task(
+            step=Step(verb="take_off"), number=0, minutes=task.minutes, wait_h=0.0, text=task.text, left=len(before) - place
+        )  # fmt: skip
         piece = next((name for name in pieces if task.group.startswith(f"{name}: ")), "")
         queues.append(Queue(task.group, (one,), 0.0, left=task.minutes, stage="around", piece=piece))
     return queues
@@ -189,7 +204,7 @@ def _by_faces(task: Task, turned: float) -> tuple[Task, ...]:
 
 def job_queue(job: MendJob) -> Queue:
     """Return the operations of a job."""
-    tasks = tuple(
+    tasks = [
         Task(
             step=Step(verb="repair"),
             number=0,
@@ -199,10 +214,10 @@ def job_queue(job: MendJob) -> Queue:
             waits_for=step.waits_for,
         )
         for step in job.steps
-    )
+    ]
     return Queue(
         job.name,
-        tasks,
+        counted(tasks),
         0.0,
         left=tasks[0].minutes if tasks else 0.0,
         stage=job.stage,

@@ -1,7 +1,7 @@
 """A simple list of evenings: steps laid into free hours with their waits at the planning air."""
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from itertools import pairwise
 from math import inf
 
@@ -9,24 +9,13 @@ from refettle.domain.piece_plan import Day, DayTask, GroupPlan, MendJob
 from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.planning.search import setup_hours
+from refettle.services.agenda import Agenda
+from refettle.services.all_queues import all_queues, said
 from refettle.services.around import Around
 from refettle.services.clock import LONGEST_H, DryClock
-from refettle.services.day_queues import (
-    BEGINS_H,
-    DUSTY,
-    Queue,
-    Scale,
-    Task,
-    around_queues,
-    cure_h,
-    job_queue,
-    key_where_closed,
-    last_jobs,
-    queue_of,
-    scaled,
-)
+from refettle.services.day_queues import DUSTY, Queue, Scale, Task, cure_h, key_where_closed, last_jobs
+from refettle.services.day_rows import add, after_each_other, insert, last_day_of, put_together
 from refettle.services.free_time import spray_h, windows
-from refettle.services.step_words import step_words
 from refettle.services.turning import opposite
 
 _ENOUGH_MIN = 8.0
@@ -39,7 +28,8 @@ class _Bench:
     What is laid and what it is laid by.
 
     Facts, place, queues, the clock of the air; what the room has been made; per queue those that hold the other faces of
-    its parts, and those that share a surface with it; places of the pieces where one goes on before another.
+    its parts, and those that share a surface with it; places of the pieces where one goes on before another; what was
+    meant to be done when, and the free hours it was meant for.
     """
 
     know: Knowledge
@@ -50,6 +40,8 @@ class _Bench:
     facing: dict[int, list[Queue]]
     sharing: dict[int, list[Queue]]
     places: dict[str, int]
+    agenda: Agenda | None
+    evenings: tuple[tuple[float, float], ...]
 
     def skip_kept(self) -> None:
         """Let queues pass by tasks that would make the room what it is already kept at; they are done with the next."""
@@ -75,6 +67,7 @@ class _Evening:
     minutes: float = 0.0
     wet: bool = False
     next_h: float = inf
+    begin_h: float = 0.0
 
 
 def lay_days(
@@ -88,6 +81,7 @@ def lay_days(
     scale: Scale | None = None,
     made: frozenset[str] | None = None,
     piece_first: bool = False,
+    agenda: Agenda | None = None,
 ) -> tuple[tuple[Day, ...], int, int]:
     """
     Return the evenings, the day it is safe to wrap and the day it is cured.
@@ -119,6 +113,8 @@ def lay_days(
     piece_first
         Whether the first piece goes on with whatever it can before another has its turn; else dust of all pieces comes
         before their coats.
+    agenda
+        What was meant to be done when; its order goes before any other. None = none.
 
     Returns
     -------
@@ -129,18 +125,9 @@ def lay_days(
         A wait that ends the same evening is sat out; waits need no evening of their own.
     """
     work = work or Around()
-    queues = [*(job_queue(job) for job in mending if job.stage != "after coats")]
-    queues.extend(queue_of(know, workshop, p) for p in plans if p.route is not None)
-    for queue in queues:
-        if scale is not None:
-            scaled(queue, scale)
-        queue.piece = next((name for name in pieces if queue.name.startswith(f"{name}: ")), "")
+    queues, before = all_queues(know, workshop, plans, work, mending, pieces, scale)
     after = (*last_jobs(mending), *work.after)
-    before: tuple[DayTask, ...] = (*work.tests, *work.before)
-    if any(q.stage == "first" for q in queues) and work.before:
-        queues = [*around_queues(work.before, pieces), *queues]
-        before = work.tests
-    bench = _bench(know, workshop, queues, clock, made, pieces if piece_first else ())
+    bench = _bench(know, workshop, queues, clock, made, pieces if piece_first else (), agenda)
     days: list[Day] = []
     free = [*windows(workshop), (inf, inf)]
     for (begin, end), (later, _) in pairwise(free):
@@ -148,24 +135,28 @@ def lay_days(
             break
         first = before if not days else ()
         took = sum(task.minutes for task in first)
-        evening = _Evening(begin + took / 60.0, end, list(_from(first, begin)), set(), took, next_h=later)
+        tasks = list(after_each_other(first, begin))
+        evening = _Evening(begin + took / 60.0, end, tasks, set(), took, next_h=later, begin_h=begin)
         _fill(bench, evening)
         if evening.tasks:
-            _add(days, Day(day=int(begin // 24) + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
+            add(days, Day(day=int(begin // 24) + 1, tasks=tuple(evening.tasks), minutes=evening.minutes))
     wrap = max((q.free_h for q in queues), default=0.0)
     cured = wrap + max((cure_h(know, workshop, p) for p in plans), default=0.0)
     for name in pieces or ("",):
         own = tuple(task for task in after if task.group.startswith(name))
         ready = max((q.free_h for q in queues if q.piece == name), default=0.0)
         if days and own and ready < LONGEST_H:
-            last, begin = _last(workshop, ready, _last_day(days, name), clock)
-            _insert(days, Day(day=last, tasks=_from(own, begin), minutes=sum(task.minutes for task in own)))
+            last, begin = put_together(workshop, ready, last_day_of(days, name), clock)
+            insert(
+                days,
+                Day(day=last, tasks=after_each_other(own, begin), minutes=sum(task.minutes for task in own)),
+            )
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
 
 
 def _bench(
     know: Knowledge, workshop: Workshop, queues: list[Queue], clock: DryClock | None,
-    made: frozenset[str] | None, first: tuple[str, ...],
+    made: frozenset[str] | None, first: tuple[str, ...], agenda: Agenda | None,
 ) -> _Bench:  # fmt: skip
     """Return what days are laid by; `first` are the pieces that go on one before the other."""
     return _Bench(
@@ -173,52 +164,8 @@ def _bench(
         facing={id(q): [o for o in queues if o is not q and opposite(o.surfaces, q.surfaces)] for q in queues},
         sharing={id(q): [o for o in queues if o.surfaces & q.surfaces] for q in queues},
         places={name: place for place, name in enumerate(first)},
+        agenda=agenda, evenings=tuple(windows(workshop)) if agenda is not None else (),
     )  # fmt: skip
-
-
-def _from(tasks: tuple[DayTask, ...], begin_h: float) -> tuple[DayTask, ...]:
-    """Return tasks that follow each other from an hour on."""
-    placed = []
-    for task in tasks:
-        placed.append(replace(task, begin_h=begin_h))
-        begin_h += task.minutes / 60.0
-    return tuple(placed)
-
-
-def _last(workshop: Workshop, wrap_h: float, after_day: int, clock: DryClock | None) -> tuple[int, float]:
-    """Return the day on which all is put together again, once it may be wrapped, and the hour it begins [h]."""
-    if clock is None and not workshop.free:
-        day = max(int(wrap_h // 24) + 1, after_day + 1)
-        return day, (day - 1) * 24.0 + BEGINS_H
-    begin = next((b for b, _ in windows(workshop) if b >= wrap_h and b >= 24.0 * after_day), wrap_h)
-    return int(begin // 24) + 1, begin
-
-
-def _last_day(days: list[Day], name: str) -> int:
-    """Return the last day on which something of a piece is done."""
-    return max(
-        (day.day for day in days if any(task.group.startswith(name) for task in day.tasks)),
-        default=days[-1].day,
-    )
-
-
-def _insert(days: list[Day], day: Day) -> None:
-    """Put a day in its place among the others; what is done on it already comes first."""
-    place = next((n for n, other in enumerate(days) if other.day >= day.day), len(days))
-    if place < len(days) and days[place].day == day.day:
-        before = days.pop(place)
-        end = max(task.begin_h + task.minutes / 60.0 for task in before.tasks)
-        later = _from(day.tasks, max(end, day.tasks[0].begin_h))
-        day = Day(day=day.day, tasks=(*before.tasks, *later), minutes=before.minutes + day.minutes)
-    days.insert(place, day)
-
-
-def _add(days: list[Day], day: Day) -> None:
-    """Add what is done in some hours to the days; two windows of one day stand together."""
-    if days and days[-1].day == day.day:
-        before = days.pop()
-        day = Day(day=day.day, tasks=(*before.tasks, *day.tasks), minutes=before.minutes + day.minutes)
-    days.append(day)
 
 
 def _fill(bench: _Bench, evening: _Evening) -> None:
@@ -243,6 +190,8 @@ def _ready_h(bench: _Bench, queue: Queue, now_h: float) -> float:
     ready = max([queue.free_h, *_gates(bench, queue, task)])
     if ready == inf:
         return ready
+    if bench.agenda is not None and queue.left == task.minutes:
+        ready = max(ready, bench.agenda.held_h(queue.name, task.left, bench.evenings))
     if task.step.is_coat and bench.workshop.places_m2 is not None:
         ready = _place_h(bench, queue, bench.workshop.places_m2, max(ready, now_h))
     if task.step.method in _SPRAYED:
@@ -314,7 +263,7 @@ def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
     minutes = min(queue.left, max(room, _ENOUGH_MIN))
     begin_h = evening.clock_h
     for passed in queue.passed:
-        words = _said(bench.know, queue, passed)
+        words = said(bench.know, queue, passed)
         evening.tasks.append(
             DayTask(
                 group=queue.name,
@@ -324,6 +273,7 @@ def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
                 wait_h=0.0,
                 begin_h=begin_h,
                 air=passed.step.air,
+                left=passed.left,
             )
         )
     queue.passed.clear()
@@ -333,13 +283,13 @@ def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
     evening.wet = evening.wet or task.step.is_coat
     finished = queue.left - minutes < 1e-6
     whole = finished and not task.first_faces
-    text = _said(bench.know, queue, task)
+    text = said(bench.know, queue, task)
     over_h = _over(task, evening.clock_h, task.wait_h, clock)
     wait_h = _real(task, over_h - evening.clock_h, clock) if whole else 0.0
     evening.tasks.append(
         DayTask(
             group=queue.name, number=task.number, text=text if whole else f"{text} (goes on)",
-            minutes=minutes, wait_h=wait_h, begin_h=begin_h, air=task.step.air,
+            minutes=minutes, wait_h=wait_h, begin_h=begin_h, air=task.step.air, left=task.left,
         )
     )  # fmt: skip
     if not finished:
@@ -370,19 +320,17 @@ def _over(task: Task, begin_h: float, wait_h: float, clock: DryClock | None) -> 
     return begin_h + wait_h if clock is None else clock.over_h(task.step, begin_h, wait_h)
 
 
-def _said(know: Knowledge, queue: Queue, task: Task) -> str:
-    """Return a task in words, with the faces it is for where its parts are turned over."""
-    text = task.text or step_words(know, task.step)
-    if task.first_faces:
-        return f"{text}: first faces"
-    turned = queue.next > 0 and queue.tasks[queue.next - 1].first_faces
-    return f"{text}: turn over, the other faces" if turned else text
-
-
-def _rank(bench: _Bench, queue: Queue, evening: _Evening) -> tuple[int, int]:
+def _rank(bench: _Bench, queue: Queue, evening: _Evening) -> tuple[int, bool, float, int]:
     """Return the turn of a queue's next task: mending; a coat whose window closes by the next evening; dust; coats last."""
     task = queue.tasks[queue.next]
-    if queue.stage or (task.step.is_coat and evening.clock_h <= queue.until_h < evening.next_h):
-        return -1, 0
+    closes = task.step.is_coat and evening.clock_h <= queue.until_h < evening.next_h
+    if bench.agenda is not None:
+        return (
+            -1 if closes else 0,
+            *bench.agenda.turn(queue.name, task.left, evening.begin_h, begun=queue.left < task.minutes),
+            0,
+        )
+    if queue.stage or closes:
+        return -1, False, 0.0, 0
     kind = 0 if task.step.verb in DUSTY else (2 if task.step.is_coat else 1)
-    return (bench.places.get(queue.piece, 0), kind)
+    return bench.places.get(queue.piece, 0), False, 0.0, kind

@@ -8,6 +8,7 @@ from refettle.domain.airhours import AirHours
 from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
+from refettle.services.agenda import Agenda
 from refettle.services.calendar import Calendar, lay_pieces
 from refettle.services.clock import DryClock
 from refettle.services.day_queues import BEGINS_H, Scale
@@ -87,7 +88,7 @@ class WhatIf:
     sure: tuple[Sureness, ...]
 
 
-def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
+def what_if(know: Knowledge, calendar: Calendar, plans: Plans, agenda: Agenda | None = None) -> WhatIf:
     """
     Return what would gain days, how sure they are, and what decides them.
 
@@ -99,6 +100,8 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
         The days as laid.
     plans
         The pieces with their plans, in the order of their turns.
+    agenda
+        What the days were laid after; None = after the turns.
 
     Returns
     -------
@@ -109,12 +112,17 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
     workshop = calendar.workshop
     last = _last(calendar)
     gains = [
-        Gain(words=words, days=last - _last(lay_pieces(know, other, plans, piece_first=calendar.piece_first)))
+        Gain(words=words, days=last - _soonest(know, other, plans, calendar, agenda))
         for words, other in _others(workshop)
     ]
     cases = [
         lay_pieces(
-            know, workshop, plans, Scale(minutes=minutes, waits=waits), piece_first=calendar.piece_first
+            know,
+            workshop,
+            plans,
+            Scale(minutes=minutes, waits=waits),
+            piece_first=calendar.piece_first,
+            agenda=agenda,
         )
         for minutes in _MINUTES
         for waits in _WAITS
@@ -129,6 +137,16 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans) -> WhatIf:
             for number, (name, plan) in enumerate(plans)
         ),
     )
+
+
+def _soonest(
+    know: Knowledge, other: Workshop, plans: Plans, calendar: Calendar, agenda: Agenda | None
+) -> int:
+    """Return the last day in another workshop [d], laid by turns and, where there is one, in the order of the agenda."""
+    laid = [lay_pieces(know, other, plans, piece_first=calendar.piece_first)]
+    if agenda is not None:
+        laid.append(lay_pieces(know, other, plans, agenda=replace(agenda, hold=False)))
+    return min(_last(one) for one in laid)
 
 
 def _last(calendar: Calendar) -> int:
