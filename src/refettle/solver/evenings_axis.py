@@ -2,13 +2,14 @@
 
 from collections.abc import Sequence
 from functools import lru_cache
+from typing import TypeAlias
 
 import numpy as np
 from numpy.typing import NDArray
 
 from refettle.solver.evenings import Evenings, Link, Wait, kit_slots
 
-type Slots = NDArray[np.int64]
+Slots: TypeAlias = NDArray[np.int64]
 
 _TINY = 1e-9
 

@@ -26,7 +26,7 @@ def violations(problem: Evenings, plan: Plan) -> list[str]:
     walk = _Walk(problem, plan)
     broken = [*walk.left_out(), *walk.sessions(), *walk.kits(), *walk.hands()]
     broken += [*walk.means(), *walk.dust(), *walk.places(), *walk.faces()]
-    return broken + [*walk.waits(), *walk.windows(), *walk.together()]
+    return [*broken, *walk.waits(), *walk.windows(), *walk.together()]
 
 
 class _Walk:
@@ -200,6 +200,10 @@ class _Walk:
     def together(self) -> Iterator[str]:
         """Yield tasks that belong together and lie in two sessions."""
         for link in self.problem.links:
-            if link.together and link.first in self.at and link.then in self.at:
-                if self.session(self.at[link.first]) != self.session(self.at[link.then]):
-                    yield f"tasks {link.first} and {link.then} do not lie in one session"
+            both = link.first in self.at and link.then in self.at
+            if (
+                link.together
+                and both
+                and self.session(self.at[link.first]) != self.session(self.at[link.then])
+            ):
+                yield f"tasks {link.first} and {link.then} do not lie in one session"
