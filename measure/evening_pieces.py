@@ -3,6 +3,7 @@
 import math
 import random
 from dataclasses import dataclass, field
+from itertools import pairwise
 
 from refettle.solver.evenings import Evenings, Link, Piece, Session, Task, Wait, Wet
 
@@ -81,7 +82,7 @@ def made(count: int, *, seed: int = 0, slot: int = 5, rich: bool = False) -> Eve
     Evenings
         Days counted from 0.
     """
-    draw = random.Random(seed * 1009 + count)
+    draw = random.Random(seed * 1009 + count)  # noqa: S311
     days = DAYS.get(count, max(42, math.ceil(count * 2.9)))
     sessions, hands = _calendar(days, slot, seed if rich else 0)
     curve = _air(draw, days, slot)
@@ -118,7 +119,7 @@ def _calendar(
         for begin, end in blocks:
             sessions.append(Session(base + begin // slot, base + end // slot, day))
             cuts = sorted({begin, end, *(t for pair in second for t in pair if begin < t < end)})
-            for a, b in zip(cuts, cuts[1:], strict=False):
+            for a, b in pairwise(cuts):
                 count = 1 + any(c <= a and b <= d for c, d in second)
                 hands.append((base + a // slot, base + b // slot, count))
     return tuple(sessions), tuple(hands)
@@ -141,7 +142,7 @@ def _air(draw: random.Random, days: int, slot: int) -> tuple[float, ...]:
 
 def _permits(days: int, slot: int, seed: int) -> tuple[tuple[tuple[int, int], ...], ...]:
     """Return when one may spray (not after eight in the evening) and coat (not on a damp day)."""
-    draw = random.Random(seed + 77)
+    draw = random.Random(seed + 77)  # noqa: S311
     spray, coat = [], []
     for day in range(days):
         base = day * _DAY // slot

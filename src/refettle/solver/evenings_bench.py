@@ -57,7 +57,7 @@ class Bench:
         self.log: list[tuple[Any, Any, Any]] = []
         self.tries = 0
 
-    def _set(self, holder: Any, key: Any, new: Any) -> None:
+    def _set(self, holder: Any, key: Any, new: Any) -> None:  # noqa: ANN401
         """Set a value so that it can be taken back."""
         self.log.append((holder, key, holder.get(key) if isinstance(holder, dict) else holder[key]))
         holder[key] = new
