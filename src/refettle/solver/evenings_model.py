@@ -145,9 +145,10 @@ class Model(Steps):
             self.at_most(then, first, starts, until)
             return
         there = self.there.get(link.scuff, 1)
-        on = [] if isinstance(there, int) else [there]
-        if on:
-            self.at_most(then, first, starts, until, [~there])
+        on = []
+        if not isinstance(there, int):
+            on.append(there)
+            self.at_most(then, first, starts, until, [there.Not()])
         self.at_least(scuff, first, starts, ready, on)
         length = self.problem.tasks[link.scuff].length
         self.model.add(then >= scuff + length).only_enforce_if(*on)
