@@ -15,7 +15,6 @@ from collections.abc import Iterator
 from dataclasses import replace
 
 from evening_pieces import made
-
 from refettle.solver.evenings import Evenings
 from refettle.solver.evenings_better import improve
 from refettle.solver.evenings_check import violations

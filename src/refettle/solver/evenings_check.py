@@ -132,20 +132,19 @@ class _Walk:
 
     def dust(self) -> Iterator[str]:
         """Yield dust raised while a coat is laid on or tacky."""
-        dusty = {
-            slot: n
-            for n, at in self.at.items()
-            if self.problem.tasks[n].dusty
-            for slot in range(at, self.end(n))
-        }
+        dusty: dict[int, list[int]] = {}
+        for n, at in self.at.items():
+            for slot in range(at, self.end(n) if self.problem.tasks[n].dusty else at):
+                dusty.setdefault(slot, []).append(n)
         for n, at in self.at.items():
             wet = self.problem.tasks[n].wet
             if wet is None or wet.tacky is None:
                 continue
             until = self.over(self.end(n), wet.tacky)
             for slot in range(at, min(until, self.horizon)):
-                if slot in dusty and dusty[slot] != n:
-                    yield f"task {dusty[slot]} raises dust at {slot} while the coat of task {n} is tacky"
+                others = [one for one in dusty.get(slot, ()) if one != n]
+                if others:
+                    yield f"task {others[0]} raises dust at {slot} while the coat of task {n} is tacky"
                     break
 
     def places(self) -> Iterator[str]:

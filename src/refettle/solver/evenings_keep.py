@@ -10,7 +10,7 @@ from refettle.solver.evenings_whole import Limits
 
 _MOVE = 15
 """Price of a task that leaves its session [1]."""
-_SUB = 0.5
+_SUB = 0.2
 """Longest run of the solver on a mend [s]."""
 
 
@@ -41,7 +41,8 @@ def keep(problem: Evenings, old: Plan, now_slot: int, limits: Limits) -> tuple[P
         return mend.plan(laid), ()
     best: tuple[tuple[int, int, int], Plan] | None = None
     left: tuple[int, ...] = ()
-    for free in mend.widening(broken):
+    free, wider = mend.spread(broken), iter(mend.widening(broken))
+    while True:
         bench = mend.kept(free)
         missing = mend.sweeps.lay(bench, mend.order, free)
         budget.spent += (bench.tries + len(problem.tasks)) * EFFORT_OF_A_TRY
@@ -51,6 +52,11 @@ def keep(problem: Evenings, old: Plan, now_slot: int, limits: Limits) -> tuple[P
             best, left = (key, plan), tuple(missing)
         if not missing or budget.left() <= 0:
             break
+        grown = free | mend.after(missing)
+        wide = grown if grown != free else next(wider, None)
+        if wide is None:
+            break
+        free = wide
     assert best is not None  # noqa: S101
     if not left and budget.left() > 0:
         return mend.settled(best[1], broken, budget), ()
@@ -83,7 +89,7 @@ class _Mend:
 
     def _kits(self, bench: Bench, wanted: set[tuple[int, int]]) -> None:
         """Set up the kits of the tasks that stay, where there are hands for it."""
-        for kit, session, slot in self.old.kits_at:
+        for kit, _, slot in self.old.kits_at:
             at = self.axis.up(slot)
             if at >= self.axis.size or self.axis.real[at] != slot:
                 continue
@@ -93,10 +99,9 @@ class _Mend:
             free = within and all(bench.used[t] < self.axis.cap[t] for t in range(at, end))
             if (kit, home) in wanted and (free or at < self.now):
                 bench.put_kit(kit, home, at)
-            del session
 
     def standing(self) -> tuple[Bench, set[int]]:
-        """Return the bench with all that still holds, and the tasks that do not, with what follows them."""
+        """Return the bench with all that still holds, and the tasks that do not."""
         bench = Bench(self.axis)
         tasks = self.problem.tasks
         self._kits(
@@ -123,7 +128,7 @@ class _Mend:
         for link in self.axis.into[n]:
             first = bench.at[link.first]
             if first is None:
-                if link.first in broken and not self.problem.tasks[link.first].optional:
+                if link.first in broken and self.axis.follows(link):
                     return False
                 continue
             if link.most is not None and self.axis.open_list(link.most)[bench.end(link.first) - 1] < at:
@@ -134,12 +139,16 @@ class _Mend:
                 return False
         return bench.soonest(n) <= at and at in set(bench.fits(n, home, at, at))
 
+    def after(self, missing: list[int]) -> set[int]:
+        """Return the tasks that come right after some others and have not begun."""
+        return self.spread({link.then for n in missing for link in self.axis.out[n]})
+
     def widening(self, broken: set[int]) -> list[set[int]]:
-        """Return ever wider sets of tasks to free: the broken, their pieces' rest, neighbours in time, all."""
-        tied = self._spread(broken)
+        """Return ever wider sets of tasks to free: the rest of the broken pieces, neighbours in time, all."""
+        tied = self.spread(broken)
         tasks = self.problem.tasks
         pieces = {tasks[n].piece for n in tied}
-        sets = [tied, self._of(pieces)]
+        sets = [self._of(pieces)]
         begun = {p: min([self.at[n] for n in self.at if tasks[n].piece == p and n not in self.past] or [0])
                  for p in range(len(self.problem.pieces))}  # fmt: skip
         middle = min((begun[p] for p in pieces), default=0)
@@ -155,9 +164,9 @@ class _Mend:
     def _of(self, pieces: set[int]) -> set[int]:
         """Return the tasks of pieces that have not begun."""
         every = {n for n, task in enumerate(self.problem.tasks) if task.piece in pieces}
-        return self._spread(every)
+        return self.spread(every)
 
-    def _spread(self, free: set[int]) -> set[int]:
+    def spread(self, free: set[int]) -> set[int]:
         """Return tasks with those tied to them and the scuffs beside them, none that has begun."""
         heads = {self.sweeps.head_of.get(n, n) for n in free}
         blocks = [self.sweeps.blocks.get(n, [n]) for n in heads]
@@ -191,7 +200,7 @@ class _Mend:
         """Return the plan with broken tasks, and those moved for them, put to the solver once more."""
         homes = self.axis.session_of
         shifted = {n for n, at in enumerate(plan.starts) if at != self.old.starts[n]} | broken
-        free = self._spread(shifted)
+        free = self.spread(shifted)
         bench = Bench(self.axis, self.now)
         bench.keep(plan, set(range(len(self.problem.tasks))) - free)
         model = Model(bench, free, plan)

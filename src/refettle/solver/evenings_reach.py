@@ -4,7 +4,7 @@ from collections.abc import Mapping
 
 import numpy as np
 
-from refettle.solver.evenings import Wet
+from refettle.solver.evenings import Link, Wet
 from refettle.solver.evenings_axis import Axis, Slots
 from refettle.solver.evenings_bench import Bench
 
@@ -91,9 +91,16 @@ class Reach:
                 if link.most is not None and link.scuff < 0:
                     self._one(link.first, link.then, self.axis.open_until(link.most), least=False)
                 if link.scuff in free:
-                    self._one(link.first, link.scuff, self.axis.ready_after(link.wait), least=True)
+                    self._scuff(link)
             if sum(len(starts) for starts in self.starts.values()) == before:
                 break
+
+    def _scuff(self, link: Link) -> None:
+        """Take away a scuff's starts before its coat is ready for it; the coat may do without a scuff."""
+        first, starts = self.range(link.first), self.starts[link.scuff]
+        if len(first):
+            ready = self.axis.ready_after(link.wait)[ends_at(self.axis, link.first, first)]
+            self.starts[link.scuff] = starts[starts >= ready[0]]
 
     def range(self, n: int) -> Slots:
         """Return the starts of a free or laid task."""

@@ -51,7 +51,7 @@ class Steps:
         return self._since[key]
 
     def at_least(
-        self, target: Var, start: Var, starts: Slots, ends: Slots, when: Sequence[cp_model.IntVar] = ()
+        self, target: Var, start: Var, starts: Slots, ends: Slots, when: Sequence[cp_model.LiteralT] = ()
     ) -> None:
         """Let `target` be no less than `ends` at the place of `start` in `starts`; both never fall."""
         model = self.model
@@ -81,11 +81,11 @@ class Steps:
                 model.add(target >= int(part[0])).only_enforce_if(*on)
                 continue
             if b < len(starts):
-                on.append(~self.since(start, int(starts[b])))  # type: ignore[arg-type]
+                on.append(~self.since(start, int(starts[b])))
             model.add(target >= start + int(gap[0])).only_enforce_if(*on)
 
     def at_most(
-        self, target: Var, start: Var, starts: Slots, ends: Slots, when: Sequence[cp_model.IntVar] = ()
+        self, target: Var, start: Var, starts: Slots, ends: Slots, when: Sequence[cp_model.LiteralT] = ()
     ) -> None:
         """Let `target` be no more than `ends` at the place of `start` in `starts`; both never fall."""
         model = self.model

@@ -91,11 +91,11 @@ def whole(problem: Evenings, hint: Plan | None, limits: Limits) -> Plan:
     solver = solver_for(limits.effort, limits.seconds, limits.threads, limits.seed)
     status = solver.solve(model.model)
     bound = max(0, round(solver.best_objective_bound))
-    proved = status == cp_model.OPTIMAL
     if status in {cp_model.OPTIMAL, cp_model.FEASIBLE}:
         found = model.plan(solver)
         if known is None or found.value <= known.value:
-            return replace(found, bound=found.value if proved else bound, proved=proved)
+            proved = status == cp_model.OPTIMAL and bound == found.value
+            return replace(found, bound=min(bound, found.value), proved=proved)
     if known is None:
         message = "no plan was found in time: sweep first and pass the plan as a hint"
         raise ValueError(message)
