@@ -195,9 +195,11 @@ def test_nothing_is_done_to_what_is_in_clamps(tmp_path: Path, capsys: pytest.Cap
     loose = tmp_path / "loose.yaml"
     loose.write_text(LOOSE, encoding="utf-8")
     order = [task for day in days_of(capsys, loose)["days"] for task in day["tasks"]]
-    glued = next(n for n, task in enumerate(order) if task["text"].startswith("Glue"))
-    loaded = next(n for n, task in enumerate(order) if task["text"].startswith("Load"))
-    assert loaded == glued + 1
+    glued = next(task for task in order if task["text"].startswith("Glue"))
+    end = glued["begin_h"] + glued["minutes"] / 60
+    assert glued["wait_h"] > 1
+    assert not [task for task in order if end - 1e-3 <= task["begin_h"] < end + glued["wait_h"] - 1e-3]
+    assert [task["text"] for task in order if task["begin_h"] >= end][:4].count("Load it") == 1
 
 
 OCTOBER = """\

@@ -37,7 +37,10 @@ class DaysLaid:
 
 
 def days_of(
-    laid: tuple[Laid, ...], keep: str | None = None, stop: Callable[[], bool] | None = None
+    laid: tuple[Laid, ...],
+    keep: str | None = None,
+    stop: Callable[[], bool] | None = None,
+    on_better: "Callable[[Calendar], None] | None" = None,
 ) -> DaysLaid | Refused:
     """
     Return the days of several pieces, at least one, that share a workshop.
@@ -50,6 +53,8 @@ def days_of(
         Path of days laid earlier that these keep to; None = they are laid anew.
     stop
         Asked now and then whether to end the search with the best there is.
+    on_better
+        Told of each better calendar while it is sought.
 
     Returns
     -------
@@ -85,7 +90,7 @@ def days_of(
         turns = plans
     else:
         made, turns = best_turns(know, workshop, plans)
-        made, agenda, search = searched(know, made, turns, stop=stop)
+        made, agenda, search = searched(know, made, turns, stop, on_better)
     risen = [
         finding
         for one, (name, its_plan) in zip(laid, plans, strict=True)

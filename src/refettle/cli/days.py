@@ -34,8 +34,11 @@ def run(wishes: Namespace) -> Answer:
     laid = bootstrap.lay_out_many(wishes.file, wishes.workshop)
     if isinstance(laid, bootstrap.Refused):
         return refusal(laid, as_json=wishes.json)
-    with waiting(f"Planning {count_words(len(laid), 'piece')}"), until_stopped() as stop:
-        found = days_of(laid, wishes.keep, stop)
+    words = f"Planning {count_words(len(laid), 'piece')}"
+    with waiting(words) as say, until_stopped() as stop:
+        found = days_of(
+            laid, wishes.keep, stop, lambda best: say(f"{words}: {len(best.days)} evenings so far")
+        )
     if isinstance(found, bootstrap.Refused):
         return refusal(found, as_json=wishes.json)
     calendar = found.calendar

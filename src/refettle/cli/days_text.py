@@ -54,6 +54,13 @@ def days_text(laid: DaysLaid, know: Knowledge, page: Page) -> str:
     for ready in calendar.ready:
         page.write(_ready(ready, workshop), indent=2, hang=2)
     _kept_days(page, laid.kept, workshop, own)
+    if laid.search is not None and laid.search.layings > 1:
+        evenings = count_words(len(calendar.days), "evening")
+        page.write(
+            f"{evenings}: the best of {laid.search.layings} orders of the work that were tried.",
+            indent=2,
+            hang=2,
+        )
     _around(page, around, workshop, own)
     _blocks(page, calendar, know, own)
     for number, waits in enumerate(calendar.waits, start=1):
@@ -161,7 +168,8 @@ def _day(page: Page, calendar: Calendar, number: int, own: str) -> None:
         page.write(kept, indent=4, hang=2)
     for tasks in _in_turn(day):
         groups = "; ".join(_named(dict.fromkeys(task.group.removeprefix(own) for task in tasks)))
-        page.marked(clock_words(tasks[0].begin_h), f"{tasks[0].text} – {groups}", indent=4, column=11)
+        text = tasks[0].text.replace(": first faces (goes on)", ": first faces")
+        page.marked(clock_words(tasks[0].begin_h), f"{text} – {groups}", indent=4, column=11)
 
 
 def _kept(calendar: Calendar, day: Day) -> str:
@@ -292,7 +300,10 @@ def _search(search: Search | None) -> Document | None:
     """Return what the search of evenings came to."""
     if search is None:
         return None
-    return {"value": search.value, "bound": search.bound, "gap": rounded(search.gap), "used": search.used}
+    return {
+        "layings": search.layings, "better": search.better,
+        "value": search.value, "bound": search.bound, "gap": rounded(search.gap),
+    }  # fmt: skip
 
 
 def _kept_json(kept: Kept | None) -> Document | None:

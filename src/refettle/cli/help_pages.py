@@ -100,19 +100,21 @@ had, so that nothing is counted for it.  2: wrong call.
 """
 
 DAYS = f"""\
-refettle days FILE... [--workshop FILE] [--keep DAYS] [--ics] [--svg] [--json]
+refettle days FILE... [--workshop FILE] [--keep DAYS] [--ics] [--svg]
+              [--json]
 
 Lays several pieces into your free hours: one pair of hands, set-up once for all
 that use the same, no dust while anything is tacky, the two faces of a door one
 after the other. Whose turn it is, is tried out and sought: least late, then the
-fewest evenings. Ctrl-C while it seeks keeps the best so far. Says when each piece is done and what goes on drying. Where the
-workshop file tells the air by the hour, waits and coats follow it.
+fewest evenings. Ctrl-C while it seeks keeps the best so far. Says when each
+piece is done and what goes on drying. Where the workshop file tells the air by
+the hour, waits and coats follow it.
 
   FILE...           piece files, one or more; or a workshop file alone: all the
                     pieces that it names
 {_SHARED}\
-  --keep DAYS       days laid earlier, as --json wrote them: after an evening lost,
-                    a step late or other air, nothing moves that need not
+  --keep DAYS       days laid earlier, as --json wrote them: after an evening
+                    lost, a step late or other air, nothing moves that need not
   --ics             a calendar file, to standard output: > days.ics
   --svg             a drawing: the air, and the work that hangs on it
 

@@ -84,7 +84,7 @@ def page_width(stream: TextIO | None) -> int:
 
 
 @contextmanager
-def waiting(words: str) -> Iterator[None]:
+def waiting(words: str) -> Iterator[Callable[[str], None]]:
     """
     Show one line on a terminal while work takes longer than half a second, and take it away after.
 
@@ -95,29 +95,35 @@ def waiting(words: str) -> Iterator[None]:
 
     Yields
     ------
-    None
-        While the work runs.
+    callable
+        Takes other words for the line, while the work runs.
     """
     if not sys.stderr.isatty():
-        yield
+        yield lambda _: None
         return
-    shown: list[str] = []
+    now, shown = [words], [""]
 
     def show() -> None:
-        shown.append(words)
-        sys.stderr.write(f"{words} ...")
+        line = f"{now[0]} ..."
+        sys.stderr.write(f"\r{line.ljust(len(shown[0]))}" if shown[0] else line)
         sys.stderr.flush()
+        shown[0] = line
+
+    def say(other: str) -> None:
+        now[0] = other
+        if shown[0]:
+            show()
 
     timer = Timer(PATIENCE_S, show)
     timer.daemon = True
     timer.start()
     try:
-        yield
+        yield say
     finally:
         timer.cancel()
         timer.join()
-        if shown:
-            sys.stderr.write("\r" + " " * (len(words) + 4) + "\r")
+        if shown[0]:
+            sys.stderr.write("\r" + " " * len(shown[0]) + "\r")
             sys.stderr.flush()
 
 

@@ -14,7 +14,7 @@ from refettle.services.all_queues import all_queues, said
 from refettle.services.around import Around
 from refettle.services.clock import LONGEST_H, DryClock
 from refettle.services.day_queues import DUSTY, Queue, Scale, Task, cure_h, key_where_closed, last_jobs
-from refettle.services.day_rows import add, after_each_other, insert, last_day_of, put_together
+from refettle.services.day_rows import add, after_each_other, insert, put_together
 from refettle.services.free_time import spray_h, windows
 from refettle.services.turning import opposite
 
@@ -146,11 +146,9 @@ def lay_days(
         own = tuple(task for task in after if task.group.startswith(name))
         ready = max((q.free_h for q in queues if q.piece == name), default=0.0)
         if days and own and ready < LONGEST_H:
-            last, begin = put_together(workshop, ready, last_day_of(days, name), clock)
-            insert(
-                days,
-                Day(day=last, tasks=after_each_other(own, begin), minutes=sum(task.minutes for task in own)),
-            )
+            minutes = sum(task.minutes for task in own)
+            last, begin = put_together(workshop, ready, days, name, minutes, clock)
+            insert(days, Day(day=last, tasks=after_each_other(own, begin), minutes=minutes))
     return tuple(days), int(wrap // 24) + 1, int(cured // 24) + 1
 
 
@@ -262,20 +260,7 @@ def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
     room = (evening.end_h - evening.clock_h) * 60.0 - setup
     minutes = min(queue.left, max(room, _ENOUGH_MIN))
     begin_h = evening.clock_h
-    for passed in queue.passed:
-        words = said(bench.know, queue, passed)
-        evening.tasks.append(
-            DayTask(
-                group=queue.name,
-                number=passed.number,
-                text=words,
-                minutes=0.0,
-                wait_h=0.0,
-                begin_h=begin_h,
-                air=passed.step.air,
-                left=passed.left,
-            )
-        )
+    evening.tasks.extend(_passed(bench, queue, begin_h))
     queue.passed.clear()
     evening.ready.add((task.step.verb, task.step.what))
     evening.clock_h += (minutes + setup) / 60.0
@@ -298,6 +283,15 @@ def _work(bench: _Bench, queue: Queue, evening: _Evening) -> None:
     if bench.made is not None and task.step.verb == "climate":
         bench.made.add(task.step.what)
     _move_on(queue, task, evening.clock_h, over_h, clock)
+
+
+def _passed(bench: _Bench, queue: Queue, begin_h: float) -> Iterator[DayTask]:
+    """Yield the tasks that a queue has passed by: nobody does them."""
+    for task in queue.passed:
+        yield DayTask(
+            group=queue.name, number=task.number, text=said(bench.know, queue, task), minutes=0.0, wait_h=0.0,
+            begin_h=begin_h, air=task.step.air, left=task.left,
+        )  # fmt: skip
 
 
 def _move_on(queue: Queue, task: Task, end_h: float, over_h: float, clock: DryClock | None) -> None:

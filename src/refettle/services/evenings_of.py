@@ -42,14 +42,6 @@ class Posed:
     evenings: Evenings
     meant: dict[int, tuple[str, int]]
 
-    def starts(self, agenda: Agenda) -> tuple[int | None, ...]:
-        """Return, for each task, the slot at which an agenda begins it; None for parts of work and what it does not name."""
-        begins = agenda.begins
-        return tuple(
-            floor(begins[self.meant[place]][0] * _PER_H + 1e-6) if self.meant.get(place) in begins else None
-            for place in range(len(self.evenings.tasks))
-        )
-
     def agenda(self, starts: tuple[int | None, ...], *, hold: bool = True) -> Agenda:
         """Return what was found as an agenda; `starts` are slots, one for each task."""
         begins = {
