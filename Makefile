@@ -61,6 +61,8 @@ measure: $(STAMP)  ## how fast, how far from known answers; prints, judges nothi
 	$(BIN)/python measure/planning.py
 	$(BIN)/python measure/choice.py
 	$(BIN)/python measure/trouble.py
+	$(BIN)/python measure/evenings.py --pieces 1 3 6 12 25
+	$(BIN)/python measure/evenings.py --workshops 30 --pieces 2 4 6 12
 	$(BIN)/python measure/trade_cases.py $(TRADE_CASES)
 	$(if $(SCHEDULES),$(BIN)/python measure/schedules.py $(SCHEDULES))
 	$(if $(PLAN_CASES),$(BIN)/python measure/plan_cases.py $(PLAN_CASES))

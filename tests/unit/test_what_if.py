@@ -67,6 +67,22 @@ def test_what_gains_days_gains_them_when_it_is_done() -> None:
     assert calendar.ready[0].wrap_day - again.ready[0].wrap_day == more.days
 
 
+def test_quicker_coats_that_the_plan_knows_of_are_told_with_days_and_money() -> None:
+    plan = planned(PAINTED, replace(SHOP, hours=None), brief=True)
+    group = plan.groups[0]
+    assert group.route is not None
+    steps = tuple(cost.step for cost in group.route.steps if cost.step.verb != "wait")
+    quick = route_of(PAINTED, SHOP, steps[:-1])
+    known = replace(plan, groups=(replace(group, alternatives=(replace(quick, aim="sooner"),)),))
+    calendar = lay_pieces(facts(), SHOP, (("Box", known),))
+    gain = next(g for g in what_if(facts(), calendar, (("Box", known),)).gains if "quicker coats" in g.words)
+    taken = replace(plan, groups=(replace(group, route=quick),))
+    there = lay_pieces(facts(), SHOP, (("Box", taken),))
+    assert gain.days == calendar.ready[0].wrap_day - there.ready[0].wrap_day
+    assert gain.money == quick.money.likely - group.route.money.likely
+    assert not [g for g in what_if(facts(), calendar, (("Box", plan),)).gains if "quicker coats" in g.words]
+
+
 def test_slow_cases_come_later_and_the_likely_one_lies_between() -> None:
     plans = (("Box", planned(PAINTED, replace(SHOP, hours=None), brief=True)),)
     calendar = lay_pieces(facts(), SHOP, plans)

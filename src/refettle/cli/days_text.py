@@ -110,7 +110,8 @@ def _around(page: Page, around: WhatIf, workshop: Workshop, own: str) -> None:
     for gain in around.gains[:_MOST_GAINS]:
         sooner = f"{gain.days} day{'s' * (gain.days > 1)} sooner"
         days = "all is finished, which else is not" if gain.days >= _FAR // 2 else sooner
-        page.write(f"With {gain.words}: {days}.", indent=2, hang=2)
+        money = "" if gain.money is None else f"; materials {gain.money:+.0f} {workshop.currency}".rstrip()
+        page.write(f"With {gain.words}: {days}{money}.", indent=2, hang=2)
 
 
 def _until(workshop: Workshop, day: int) -> str:
@@ -268,7 +269,14 @@ def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) ->
             "air": workshop.hours.said if workshop.hours is not None else "",
             "blocks": [_block(block, know) for block in calendar.blocks],
             "decides": {"group": around.decides[0], "text": around.decides[1]},
-            "gains": [{"words": gain.words, "days": gain.days} for gain in around.gains],
+            "gains": [
+                {
+                    "words": gain.words,
+                    "days": gain.days,
+                    "money": rounded(gain.money) if gain.money is not None else None,
+                }
+                for gain in around.gains
+            ],
             "sure": [_sure(sure) for sure in around.sure],
             "search": _search(laid.search),
             "kept": _kept_json(laid.kept),

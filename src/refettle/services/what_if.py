@@ -1,5 +1,6 @@
 """What would gain days, how sure the days are, and what decides them: the same pieces laid again and again."""
 
+from collections.abc import Iterator
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
@@ -37,10 +38,13 @@ class Gain:
         What, in a few words.
     days
         Days by which the last piece is sooner safe to wrap [d].
+    money
+        What its materials cost more than those planned [money]; None where that is not known.
     """
 
     words: str
     days: int
+    money: float | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -115,6 +119,7 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans, agenda: Agenda | 
         Gain(words=words, days=last - _soonest(know, other, plans, calendar, agenda))
         for words, other in _others(workshop)
     ]
+    gains.extend(_quicker(know, calendar, plans, last, agenda))
     cases = [
         lay_pieces(
             know,
@@ -137,6 +142,29 @@ def what_if(know: Knowledge, calendar: Calendar, plans: Plans, agenda: Agenda | 
             for number, (name, plan) in enumerate(plans)
         ),
     )
+
+
+def _quicker(
+    know: Knowledge, calendar: Calendar, plans: Plans, last: int, agenda: Agenda | None
+) -> Iterator[Gain]:
+    """Yield what the quicker sequences would gain that the plans of the pieces ready last know of."""
+    late = {ready.piece for ready in calendar.ready if ready.finished and ready.wrap_day == last}
+    for name, plan in plans:
+        if name not in late:
+            continue
+        groups, taken, money = [], [], 0.0
+        for group in plan.groups:
+            other = next((route for route in group.alternatives if route.aim == "sooner"), None)
+            if other is not None and group.route is not None:
+                taken.append(group.name)
+                money += other.money.likely - group.route.money.likely
+                groups.append(replace(group, route=other))
+            else:
+                groups.append(group)
+        if taken:
+            swapped = tuple((n, replace(p, groups=tuple(groups)) if n == name else p) for n, p in plans)
+            days = last - _soonest(know, calendar.workshop, swapped, calendar, agenda)
+            yield Gain(words=f"the quicker coats for {name}: {', '.join(taken)}", days=days, money=money)
 
 
 def _soonest(
