@@ -100,7 +100,11 @@ def test_air_cooled_to_its_dew_point_is_saturated(temp_c: float, rh: float) -> N
     dew = dew_point_c(temp_c, rh)
     assert dew <= temp_c + 1e-9
     if dew >= -30.0:
-        assert saturation_pa(dew) == pytest.approx(rh * saturation_pa(temp_c))
+        vapour_pa = rh * saturation_pa(temp_c)
+        if dew > 0.02:  # solved to 0.001 K, in which the pressure changes by less than 0.01 %
+            assert saturation_pa(dew) == pytest.approx(vapour_pa, rel=2e-4)
+        else:  # frost falls at a warmer point than dew would
+            assert saturation_pa(dew) >= vapour_pa * (1.0 - 2e-4) or dew == temp_c
         assert dew_margin_k(dew, temp_c, rh) == pytest.approx(0.0)
 
 

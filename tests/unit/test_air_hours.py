@@ -2,7 +2,7 @@
 
 from datetime import date
 
-import psychrolib  # type: ignore[import-untyped]
+import psychrolib
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st

@@ -5,7 +5,7 @@ from importlib.resources import files
 from typing import Any
 
 import jsonschema
-import psychrolib  # type: ignore[import-untyped]
+import psychrolib
 import pytest
 
 from refettle.cli import main

@@ -9,6 +9,7 @@ from refettle.domain.airhours import AirHours
 from refettle.domain.piece_plan import PiecePlan
 from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
+from refettle.physics.air import warmed
 from refettle.services.agenda import Agenda
 from refettle.services.calendar import Calendar, lay_pieces
 from refettle.services.clock import DryClock
@@ -231,15 +232,8 @@ def _apart(free: tuple[tuple[int, float, float], ...]) -> bool:
 
 def _heated(hours: AirHours) -> AirHours:
     """Return the air with a heater; the water in it stays, so that it gets drier."""
-    pairs = [_warmed(temp, rh) for temp, rh in zip(hours.temps_c, hours.rhs, strict=True)]
+    pairs = [warmed(temp, rh, _HEATED_C) for temp, rh in zip(hours.temps_c, hours.rhs, strict=True)]
     return replace(hours, temps_c=tuple(t for t, _ in pairs), rhs=tuple(rh for _, rh in pairs))
-
-
-def _warmed(temp: float, rh: float) -> tuple[float, float]:
-    """Return air of an hour warmed, if it is colder; humidity about halves for each eleven kelvin (Magnus)."""
-    if temp >= _HEATED_C:
-        return temp, rh
-    return _HEATED_C, max(0.2, rh * 2.0 ** (-(_HEATED_C - temp) / 11.0))
 
 
 def _decides(calendar: Calendar) -> tuple[str, str]:
