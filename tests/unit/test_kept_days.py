@@ -177,3 +177,22 @@ def test_the_days_of_a_call_say_what_the_search_came_to():
     assert found.search is not None
     assert 0 < found.search.bound <= found.search.value
     assert len(seen) == found.search.better
+
+
+def test_days_can_be_planned_for_the_safe_side_of_the_air(tmp_path: Path, capsys: pytest.CaptureFixture[str]):
+    chest, shop = tmp_path / "chest.yaml", tmp_path / "shop.yaml"
+    chest.write_text((EXAMPLES / "blanket-chest.yaml").read_text(encoding="utf-8"), encoding="utf-8")
+    wrap = {}
+    for side in ("likely", "safe"):
+        shop.write_text(
+            f"workshop: Shed\nplanning air: {side}\nair: {{temperature: 18 C, humidity: 60 %}}\n", "utf-8"
+        )
+        assert main(["days", str(chest), "--workshop", str(shop)]) == 0
+        shown = capsys.readouterr().out
+        assert ("Planned for the safe side of the air: 14 °C, 70 %" in shown) == (side == "safe")
+        assert main(["days", str(chest), "--workshop", str(shop), "--json"]) == 0
+        wrap[side] = json.loads(capsys.readouterr().out)["ready"][0]["wrap_day"]
+    assert wrap["safe"] > wrap["likely"]
+    shop.write_text("workshop: Shed\nplanning air: sunny\n", "utf-8")
+    assert main(["days", str(chest), "--workshop", str(shop)]) == 1
+    assert "planning air" in capsys.readouterr().err

@@ -23,13 +23,19 @@ def with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Worksh
     Returns
     -------
     tuple
-        The workshop, and what is to be said of the file.
+        The workshop, planned for the air that it asks for; and what is to be said of the file.
 
     Raises
     ------
     WrongCall
         If a file cannot be opened.
     """
+    read, said = _with_hours(workshop, workshop_file)
+    return (replace(read, air_likely=read.air_safe) if read.plan_safe else read), said
+
+
+def _with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Workshop, tuple[Finding, ...]]":
+    """Return a workshop with its air hour by hour, its planning air still the likely one."""
     source = workshop.hours_from
     if source is None:
         return workshop, ()

@@ -17,7 +17,7 @@ from refettle.services.free_time import day_words
 from refettle.services.kept import Kept
 from refettle.services.searched import Search
 from refettle.services.step_words import step_words
-from refettle.services.what_if import Sureness, WhatIf
+from refettle.services.what_if import Gain, Sureness, WhatIf
 
 _TOLD_BLOCK_H = 12.0
 """Wait for other air [h] from which it is told."""
@@ -49,6 +49,11 @@ def days_text(laid: DaysLaid, know: Knowledge, page: Page) -> str:
     page.write(f"Workshop: {workshop.name}; {'free hours as in its file' if workshop.free else free}", hang=2)
     if workshop.hours is not None:
         page.write(f"Air: {workshop.hours.said}", hang=2)
+    if workshop.plan_safe:
+        safe = workshop.air_likely
+        page.write(
+            f"Planned for the safe side of the air: {safe.temp_c:.0f} °C, {100 * safe.rh:.0f} %", hang=2
+        )
     page.gap()
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
@@ -269,14 +274,7 @@ def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) ->
             "air": workshop.hours.said if workshop.hours is not None else "",
             "blocks": [_block(block, know) for block in calendar.blocks],
             "decides": {"group": around.decides[0], "text": around.decides[1]},
-            "gains": [
-                {
-                    "words": gain.words,
-                    "days": gain.days,
-                    "money": rounded(gain.money) if gain.money is not None else None,
-                }
-                for gain in around.gains
-            ],
+            "gains": [_gain(gain) for gain in around.gains],
             "sure": [_sure(sure) for sure in around.sure],
             "search": _search(laid.search),
             "kept": _kept_json(laid.kept),
@@ -302,6 +300,12 @@ def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) ->
             "findings": [finding_json(finding) for finding in findings],
         }
     )
+
+
+def _gain(gain: Gain) -> Document:
+    """Return what would gain days, and what it costs."""
+    money = rounded(gain.money) if gain.money is not None else None
+    return {"words": gain.words, "days": gain.days, "money": money}
 
 
 def _search(search: Search | None) -> Document | None:

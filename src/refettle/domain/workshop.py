@@ -23,7 +23,9 @@ class Workshop:
     day_worth
         What a day's delay costs [money/d].
     air_likely, air_safe
-        Planning air as usual, and on the bad side.
+        Air as usual, and on the bad side; plans are made for the first.
+    plan_safe
+        Whether plans are to be made for the bad side: then `air_likely` is made the same as `air_safe`.
     tools
         Tool ids there are (``tools.csv``).
     methods
@@ -66,6 +68,7 @@ class Workshop:
     day_worth: float = 1.0
     air_likely: Air = STANDARD_AIR
     air_safe: Air = STANDARD_AIR
+    plan_safe: bool = False
     tools: frozenset[str] = frozenset()
     methods: frozenset[str] = frozenset({"brush", "wipe", "pad", "roller", "aerosol"})
     ventilation: str = "good"

@@ -20,7 +20,7 @@ VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
     "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "free", "not on",
-    "spraying", "drying places", "air by the hour", "journal", "pieces", "invented",
+    "spraying", "drying places", "air by the hour", "planning air", "journal", "pieces", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
 USUAL_TOOLS: Final = (
@@ -96,7 +96,7 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
         case "currency":
             draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
-        case "begins" | "free" | "help" | "not on" | "spraying" | "drying places" | "air by the hour":
+        case "begins" | "free" | "not on" | "spraying" | "drying places" | "air by the hour" | "planning air":
             _read_days(desk, draft, entry, key)
         case "journal" | "pieces":
             _read_paths(desk, draft, entry, key)
@@ -131,6 +131,9 @@ def _read_days(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
             draft.workshop = replace(shop, free=read_free(desk, entry.value, key))
         case "spraying":
             draft.workshop = replace(shop, spraying=read_free(desk, entry.value, key))
+        case "planning air":
+            side = desk.choice(entry.value, key, WORKSHOP_AIR_KEYS, "side of the air")
+            draft.workshop = replace(shop, plan_safe=side == "safe")
         case "drying places":
             draft.workshop = replace(shop, places_m2=desk.amount(entry.value, key, area_m2))
         case "not on":
@@ -216,9 +219,7 @@ def _read_airs(desk: Desk, draft: _Draft, tree: Tree) -> None:
         }
         likely, safe = airs.get("likely"), airs.get("safe")
     if likely is not None and safe is None:
-        safe = replace(
-            likely, temp_c=likely.temp_c - COOLER_C, rh=round(min(_DAMPEST_RH, likely.rh + DAMPER_RH), 9)
-        )
+        safe = _cooler(likely)
         draft.assumed.append(
             Assumed(path="air/safe", value=_air_text(safe), why="not said: a cooler, damper day")
         )
@@ -229,6 +230,11 @@ def _read_airs(desk: Desk, draft: _Draft, tree: Tree) -> None:
         )
     if likely is not None and safe is not None:
         draft.workshop = replace(draft.workshop, air_likely=likely, air_safe=safe)
+
+
+def _cooler(air: Air) -> Air:
+    """Return the air of a cooler, damper day."""
+    return replace(air, temp_c=air.temp_c - COOLER_C, rh=round(min(_DAMPEST_RH, air.rh + DAMPER_RH), 9))
 
 
 def _air_text(air: Air) -> str:
@@ -261,6 +267,8 @@ def _read_prices(desk: Desk, tree: Tree) -> tuple[tuple[str, float], ...]:
 
 def _assume(desk: Desk, draft: _Draft) -> None:
     """Note every default."""
+    if draft.workshop.plan_safe and "air" not in draft.said:
+        draft.workshop = replace(draft.workshop, air_safe=_cooler(STANDARD_AIR))
     shop = draft.workshop
     if "tools" not in draft.said:
         known = tuple(id_ for id_ in USUAL_TOOLS if desk.knowledge.has("tool", id_))
