@@ -40,7 +40,7 @@ def test_below_freezing_the_pressure_over_water_lies_above_that_over_ice(row: di
 
 
 def test_boiling_water_is_beyond_the_form_and_refused() -> None:
-    with pytest.raises(OutOfRange, match=r"temp_c is 100\.0, must be -30 to 60 °C; °F or kelvin"):
+    with pytest.raises(OutOfRange, match=r"temp_c is 100\.0, must be -40 to 60 °C; °F or kelvin"):
         saturation_pa(100.0)
 
 

@@ -1,5 +1,6 @@
 """Free hours, days that fall out, and air by the hour, as they stand in the workshop file."""
 
+import math
 import re
 from dataclasses import replace
 from datetime import date
@@ -25,6 +26,8 @@ BUILDINGS: Final = {
 """Building → lag [h], air changes [1/h], vapour from floor and people [Pa]; judgement."""
 WEEKDAYS: Final = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
 _FAN_M_S: Final = 0.5
+SHORT_H: Final = 0.25
+_NIGHT_H: Final = 12.0
 _SPAN: Final = re.compile(r"^(\d{1,2})(?::(\d{2}))?\s*(?:-|–|to)\s*(\d{1,2})(?::(\d{2}))?$")
 
 
@@ -72,7 +75,12 @@ def read_free(desk: Desk, tree: Tree, key: str = "free") -> tuple[tuple[int, flo
                     "hours-overlap", item.line, path, "these hours overlap others of that day", "join them"
                 )
                 continue
+            if span[1] - span[0] < SHORT_H:
+                what, do = "hardly anything is set up and cleaned away in this", "join it to other hours"
+                desk.say("short-hours", item.line, path, what, do, "warning")
             found.append((days[0], *span))
+    if mapping is not None and not mapping.entries:
+        desk.say("no-value", tree.line, key, "no hours are written", 'write e.g. "sat: 9:00-12:00"')
     return tuple(sorted(found))
 
 
@@ -81,15 +89,37 @@ def _span(desk: Desk, tree: Tree, path: str) -> tuple[float, float] | None:
     said = desk.text(tree, path)
     if said is None:
         return None
-    met = _SPAN.match(said.strip())
-    if met:
-        begin = int(met[1]) + int(met[2] or 0) / 60.0
-        end = int(met[3]) + int(met[4] or 0) / 60.0
-        if int(met[2] or 0) < 60 and int(met[4] or 0) < 60 and 0 <= begin < end <= 24:
-            return begin, end
+    span = _clock(said)
+    if span is not None and span[0] < span[1]:
+        return span
     do = "write begin and end within one day, e.g. 18:00-21:00"
-    desk.say("unclear-amount", tree.line, path, f"{quoted(said)} are no free hours", do)
+    if span is not None and span[0] > span[1] and span[1] <= _NIGHT_H:
+        do = "write what goes past midnight as two, e.g. 22:00-24:00 and on the next day 0:00-1:00"
+    desk.say("unclear-amount", tree.line, path, f"{quoted(said)} are no hours of a day", do)
     return None
+
+
+def _clock(said: str) -> tuple[float, float] | None:
+    """Return two times of day [h]; None where they are none."""
+    met = _SPAN.match(said.strip())
+    if not met or int(met[2] or 0) > 59 or int(met[4] or 0) > 59:
+        return None
+    begin, end = int(met[1]) + int(met[2] or 0) / 60.0, int(met[3]) + int(met[4] or 0) / 60.0
+    return (begin, end) if begin <= 24 and end <= 24 else None
+
+
+def _heated(desk: Desk, tree: Tree, path: str) -> frozenset[int] | None:
+    """Return the hours of the day at which a heater is on, past midnight too; None with a finding where there are none."""
+    said = desk.text(tree, path)
+    if said is None:
+        return None
+    span = _clock(said)
+    if span is None or span[0] == span[1]:
+        do = "write from when to when, e.g. 8:00-22:00 or 22:00-6:00"
+        desk.say("unclear-amount", tree.line, path, f"{quoted(said)} are no hours of a day", do)
+        return None
+    begin, end = int(span[0]), math.ceil(span[1] if span[1] > span[0] else span[1] + 24.0)
+    return frozenset(hour % 24 for hour in range(begin, end))
 
 
 def read_not_on(desk: Desk, tree: Tree) -> frozenset[str]:
@@ -129,12 +159,7 @@ def read_hours(desk: Desk, tree: Tree) -> HoursFrom | None:
             case "heated to":
                 made = replace(made, heated_to_c=desk.amount(entry.value, below, temp_c))
             case "heated":
-                span = _span(desk, entry.value, below)
-                made = (
-                    replace(made, heated=frozenset(range(int(span[0]), int(span[1] + 0.99))))
-                    if span
-                    else made
-                )
+                made = replace(made, heated=_heated(desk, entry.value, below) or made.heated)
             case "fan":
                 made = replace(made, fan=bool(desk.yes(entry.value, below)))
             case _:
@@ -160,14 +185,12 @@ def _day(desk: Desk, tree: Tree, path: str, made: HoursFrom) -> HoursFrom:
                 made = replace(made, rh=desk.amount(entry.value, below, share) or made.rh)
             case _:
                 desk.unknown_key(entry, below, DAY_KEYS)
-    if made.low_c is None or made.high_c is None or made.low_c > made.high_c:
-        desk.say(
-            "one-air",
-            tree.line,
-            path,
-            "a day needs a low and a high above it",
-            'write "low: 4 C" and "high: 14 C"',
-        )
+    said = {plain(entry.key) for entry in mapping.entries} if mapping else {"low", "high"}
+    unread = (made.low_c is None and "low" in said) or (made.high_c is None and "high" in said)
+    turned = made.low_c is not None and made.high_c is not None and made.low_c > made.high_c
+    if turned or (not {"low", "high"} <= said and not unread):
+        what, do = "a day needs a low and a high above it", 'write "low: 4 C" and "high: 14 C"'
+        desk.say("one-air", tree.line, path, what, do)
     return made
 
 

@@ -10,6 +10,7 @@ from refettle.domain.workshop import Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
 from refettle.files.amounts import Unclear, area_m2, count, money, number, quoted, time_h
 from refettle.files.fields import Desk
+from refettle.files.hours_checks import check_hours
 from refettle.files.hours_entries import read_day, read_free, read_hours, read_not_on
 from refettle.files.own_steps import METHODS
 from refettle.files.stock import read_stock
@@ -42,7 +43,7 @@ class _Draft:
     """A workshop that is being read."""
 
     workshop: Workshop = field(default_factory=Workshop)
-    said: set[str] = field(default_factory=set)
+    said: dict[str, int] = field(default_factory=dict)
     assumed: list[Assumed] = field(default_factory=list)
 
 
@@ -80,6 +81,7 @@ def read_workshop(
     draft = _Draft()
     for entry in root.entries:
         _read_entry(desk, draft, entry)
+    check_hours(desk, draft.workshop, draft.said)
     _assume(desk, draft)
     said = tuple(sorted(dict.fromkeys(desk.findings), key=lambda finding: finding.where.line))
     workshop = replace(draft.workshop, assumed=tuple(draft.assumed))
@@ -89,7 +91,7 @@ def read_workshop(
 def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
     """Read one outermost entry."""
     key = plain(entry.key)
-    draft.said.add(key)
+    draft.said[key] = entry.line
     shop = draft.workshop
     match key:
         case "workshop":

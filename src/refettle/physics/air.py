@@ -15,7 +15,7 @@ KELVIN_AT_0_C = 273.15
 _MAGNUS_A = 17.62
 _MAGNUS_B_C = 243.12
 _MAGNUS_PA = 611.2
-_LOW_C, _HIGH_C = -30.0, 60.0
+_LOW_C, _HIGH_C = -40.0, 60.0
 _KELVIN_SLIP = "°F or kelvin taken for °C"
 _PERCENT_SLIP = "a percentage slipped in"
 _SEA_LEVEL_PA = 101_325.0
@@ -30,7 +30,7 @@ def saturation_pa(temp_c: float) -> float:
     Parameters
     ----------
     temp_c
-        Temperature [°C], −30 to 60.
+        Temperature [°C], −40 to 60.
 
     Returns
     -------
@@ -72,7 +72,7 @@ def saturation_slope_pa_k(temp_c: float) -> float:
     Parameters
     ----------
     temp_c
-        Temperature [°C], −30 to 60.
+        Temperature [°C], −40 to 60.
 
     Returns
     -------
@@ -104,7 +104,7 @@ def dew_point_c(temp_c: float, rh: float) -> float:
     Parameters
     ----------
     temp_c
-        Air temperature [°C], −30 to 60.
+        Air temperature [°C], −40 to 60.
     rh
         Relative humidity [1], above 0, at most 1.
 
@@ -146,7 +146,7 @@ def wet_bulb_c(temp_c: float, rh: float) -> float:
     Parameters
     ----------
     temp_c
-        Air temperature [°C], −30 to 60.
+        Air temperature [°C], −40 to 60.
     rh
         Relative humidity [1], above 0, at most 1.
 
@@ -181,7 +181,7 @@ def water_g_kg(temp_c: float, rh: float) -> float:
     Parameters
     ----------
     temp_c
-        Air temperature [°C], −30 to 60.
+        Air temperature [°C], −40 to 60.
     rh
         Relative humidity [1], 0–1.
 
@@ -216,11 +216,11 @@ def warmed(temp_c: float, rh: float, to_c: float) -> tuple[float, float]:
     Parameters
     ----------
     temp_c
-        Air temperature before [°C], −30 to 60.
+        Air temperature before [°C], −40 to 60.
     rh
         Relative humidity before [1], 0–1.
     to_c
-        Temperature that the heater holds [°C], −30 to 60; air that is warmer stays as it is.
+        Temperature that the heater holds [°C], −40 to 60; air that is warmer stays as it is.
 
     Returns
     -------
@@ -257,9 +257,9 @@ def dew_margin_k(surface_c: float, temp_c: float, rh: float) -> float:
     Parameters
     ----------
     surface_c
-        Temperature of the surface [°C], −30 to 60.
+        Temperature of the surface [°C], −40 to 60.
     temp_c
-        Air temperature [°C], −30 to 60.
+        Air temperature [°C], −40 to 60.
     rh
         Relative humidity [1], above 0, at most 1.
 

@@ -19,7 +19,7 @@ def day_temps_c(low_c: float, high_c: float) -> tuple[float, ...]:
     Parameters
     ----------
     low_c, high_c
-        Coldest and warmest of the day [°C], −30 to 60.
+        Coldest and warmest of the day [°C], −40 to 60.
 
     Returns
     -------
@@ -41,7 +41,7 @@ def day_temps_c(low_c: float, high_c: float) -> tuple[float, ...]:
     >>> day[5], day[15], round(day[10], 1)
     (4.0, 14.0, 9.0)
     """
-    need_range("low_c", low_c, -30.0, 60.0, "°C", "°F or kelvin taken for °C")
+    need_range("low_c", low_c, -40.0, 60.0, "°C", "°F or kelvin taken for °C")
     need_range("high_c", high_c, low_c, 60.0, "°C", "the high is below the low")
     return tuple(_swing(hour, low_c, high_c) for hour in range(24))
 
