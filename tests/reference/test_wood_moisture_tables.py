@@ -3,9 +3,10 @@
 import csv
 from pathlib import Path
 
+import numpy as np
 import pytest
 
-from refettle.physics.moisture import change_per_pct, emc_pct, movement_mm
+from refettle.physics.moisture import change_per_pct, emc_pct, movement_mm, settling_days
 
 DATA = Path(__file__).parent / "data"
 
@@ -78,3 +79,19 @@ def test_a_board_moves_by_its_printed_coefficient_for_each_percent_of_moisture()
     )
     assert movement_mm(1000.0, float(oak["CT_per_percent_mc"]), 8.0, 9.0) == pytest.approx(3.65)
     assert movement_mm(1000.0, float(oak["CT_per_percent_mc"]), 9.0, 8.0) == pytest.approx(-3.65)
+
+
+@pytest.mark.parametrize(("thick_mm", "share"), [(20.0, 0.5), (20.0, 0.9), (45.0, 0.97)])
+def test_a_board_comes_to_the_moisture_of_its_room_as_diffusion_solved_step_by_step(
+    thick_mm: float, share: float
+):
+    """Fick's second law in small steps (explicit, 80 layers), which shares nothing with the series."""
+    water, layers, speed = np.zeros(80), 80, 1e-10
+    step_m = thick_mm / 1000.0 / layers
+    step_s = 0.4 * step_m**2 / speed
+    seconds = 0.0
+    while water.mean() < share:
+        padded = np.concatenate(([2.0 - water[0]], water, [2.0 - water[-1]]))
+        water = water + 0.4 * (padded[2:] - 2.0 * water + padded[:-2])
+        seconds += step_s
+    assert settling_days(thick_mm, share, speed) == pytest.approx(seconds / 86_400.0, rel=0.02)

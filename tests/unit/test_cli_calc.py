@@ -32,6 +32,18 @@ def test_wood_moisture_is_that_of_the_handbook(air: str, pct: float, capsys: pyt
     assert sums(capsys, "moisture", air)["moisture_pct"] == pytest.approx(pct, abs=0.15)
 
 
+def test_a_board_from_a_damp_shed_takes_weeks(capsys: pytest.CaptureFixture[str]):
+    """Common practice, no source: 20 mm boards take weeks; four times as long at twice the thickness."""
+    thin, thick = sums(capsys, "settle", "20 mm"), sums(capsys, "settle", "40 mm")
+    assert 3 < thin["days_low_d"] < 14 < thin["days_high_d"] < 60
+    assert thick["days_low_d"] == pytest.approx(4 * thin["days_low_d"], rel=1e-3)
+    assert main(["calc", "settle", "20 mm"]) == 0
+    assert "5 days to 5 weeks" in capsys.readouterr().out
+    for slip, said in (("1 m", "1000 mm is no board"), ("x", "is not a length")):
+        assert main(["calc", "settle", slip]) == 2
+        assert said in capsys.readouterr().err
+
+
 @pytest.mark.parametrize(("temp", "rh"), [(5, 90), (12, 80), (20, 50), (28, 35)])
 def test_the_dew_point_is_that_of_a_psychrometric_library(
     temp: int, rh: int, capsys: pytest.CaptureFixture[str]
@@ -61,7 +73,7 @@ def test_a_sequence_of_grits_begins_and_ends_where_it_should(capsys: pytest.Capt
 @pytest.mark.parametrize(
     ("words", "said"),
     [
-        (["weight"], '"weight" is no sum – name one of moisture, dew'),
+        (["weight"], '"weight" is no sum – name one of moisture, settle, dew'),
         (["dew"], "0 values were given, 1 needed"),
         (["dew", "warm"], "calc dew"),
         (["film", "75 um"], "1 value was given, 2 needed"),

@@ -11,11 +11,12 @@ from refettle.cli.page import Page
 from refettle.cli.terminal import Answer, page_width
 from refettle.domain.air import Air
 from refettle.files.air_text import read_air_text
-from refettle.files.amounts import Unclear, area_m2, count, film_um, grit, share
-from refettle.services.calc import Sum, coverage, dew, film_build, grits, wood_moisture
+from refettle.files.amounts import Unclear, area_m2, count, film_um, grit, length_mm, share
+from refettle.services.calc import Sum, coverage, dew, film_build, grits, settle, wood_moisture
 
 _TAKES: Final = {
     "moisture": 'an air: calc moisture "18 C, 65 %"',
+    "settle": 'a thickness: calc settle "20 mm"',
     "dew": 'an air: calc dew "12 C, 80 %"',
     "film": 'wet film and solids: calc film "75 um" "34 %"',
     "cover": 'area, coats, wet film, solids: calc cover "2.4 m2" 2 "75 um" "34 %"',
@@ -96,6 +97,15 @@ def _air(values: Sequence[str], kind: str) -> Air:
     return air
 
 
+def _settle(values: Sequence[str]) -> Sum:
+    """Return how long a board takes to come to the moisture of its room."""
+    _need(values, 1, "settle")
+    thick_mm = _read(length_mm(values[0]), "settle")
+    if not 0.3 <= thick_mm <= 200.0:
+        raise WrongCall(what=f"{thick_mm:g} mm is no board", do='name 0.3 to 200 mm: calc settle "20 mm"')
+    return settle(thick_mm)
+
+
 def _film(values: Sequence[str]) -> Sum:
     """Return the film that is left."""
     _need(values, 2, "film")
@@ -119,6 +129,7 @@ def _grits(values: Sequence[str]) -> Sum:
 
 _MADE: Final[dict[str, Callable[[Sequence[str]], Sum]]] = {
     "moisture": lambda values: wood_moisture(_air(values, "moisture")),
+    "settle": _settle,
     "dew": lambda values: dew(_air(values, "dew")),
     "film": _film,
     "cover": _cover,

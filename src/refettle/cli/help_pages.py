@@ -151,6 +151,7 @@ refettle calc SUM VALUE... [--json]
 Small sums of the bench, each with its formula and where that is from.
 
   calc moisture AIR             what wood settles to: calc moisture "18 C, 65 %"
+  calc settle THICKNESS         how long a board takes to get there: "20 mm"
   calc dew AIR                  the dew point, and whether a coat may be laid
   calc film WET SOLIDS          the dry film:  calc film "75 um" "34 %"
   calc cover AREA COATS WET SOLIDS

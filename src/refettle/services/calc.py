@@ -6,9 +6,12 @@ from refettle.domain.air import Air
 from refettle.physics.abrasives import GRAIN_UM, can_follow, removed_um
 from refettle.physics.air import dew_margin_k, dew_point_c
 from refettle.physics.film import dry_film_um, litres_to_buy, spread_m2_per_l
-from refettle.physics.moisture import emc_pct
+from refettle.physics.moisture import emc_pct, settling_days
 
 DEW_K = 3.0
+_SETTLED = 0.9
+_DIFFUSIVITY_M2_S = (2e-10, 3e-11)
+"""Water through wood across the grain in a room, light and heavy woods [m²/s]: memory."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -41,11 +44,35 @@ def wood_moisture(air: Air) -> Sum:
         values=(("moisture_pct", pct),),
         lines=(
             f"Wood settles to about {pct:.1f} % of its dry weight, woods differing by a point either way.",
-            "A board of 20 mm from a damp shed takes weeks to get there, a film on it makes that months.",
+            'A board from a damp shed takes weeks to get there: calc settle "20 mm".',
         ),
         formula="Hailwood–Horrobin with the constants for °C, Eq. (4-5)",
         source="Wood Handbook (FPL-GTR-282, 2021), ch. 4",
     )
+
+
+def settle(thickness_mm: float) -> Sum:
+    """Return how long a board [mm] takes to come to the moisture of a room it was brought into."""
+    quick, slow = (settling_days(thickness_mm, _SETTLED, one) for one in _DIFFUSIVITY_M2_S)
+    return Sum(
+        values=(("days_low_d", quick), ("days_high_d", slow)),
+        lines=(
+            (
+                f"A board of {thickness_mm:g} mm comes nine tenths of the way in about {_time_words(quick)} to "
+                f"{_time_words(slow)}, light woods sooner, both faces open to the air."
+            ),
+            "A film on it, or one face shut away, makes that several times as long. Glue, fit and coat it after.",
+        ),
+        formula="1 − share = 8/π² · exp(−π²·D·t/L²), D 3e-11 to 2e-10 m²/s",
+        source="slab with both faces open (Crank, The Mathematics of Diffusion: memory); D across the grain: memory",
+    )
+
+
+def _time_words(days: float) -> str:
+    """Return a time in days or weeks."""
+    if days < 1.0:
+        return f"{24 * days:.0f} h"
+    return f"{days:.0f} days" if days < 14 else f"{days / 7:.0f} weeks"
 
 
 def dew(air: Air) -> Sum:
@@ -60,8 +87,9 @@ def dew(air: Air) -> Sum:
             f"A piece as warm as the air is {margin:.1f} K above it: {fit}.",
             f"A piece brought in from the cold must be warmer than {point + DEW_K:.1f} °C first.",
         ),
-        formula="Magnus: a = ln RH + 17.62·t/(243.12 + t); dew point 243.12·a/(17.62 − a)",
-        source="Magnus form, held to tables of ASHRAE Fundamentals (2017), ch. 1; 3 K: coatings notes §2.2 (R48)",
+        formula="the temperature at which air with that much water is saturated",
+        source="ASHRAE Fundamentals (2017), ch. 1, Eq. 5 and 6, by a psychrometric library; below 0 °C the Magnus form "
+        "over water; 3 K: coatings notes §2.2 (R48)",
     )
 
 
