@@ -10,6 +10,8 @@ from refettle.solver.evenings_whole import Limits
 
 _MOVE = 15
 """Price of a task that leaves its session [1]."""
+_MOST_FREE = 40
+"""Tasks up to which the solver is asked to settle a mend [1]: a larger model takes longer to build than it gives."""
 _SUB = 0.2
 """Longest run of the solver on a mend [s]."""
 
@@ -201,6 +203,8 @@ class _Mend:
         homes = self.axis.session_of
         shifted = {n for n, at in enumerate(plan.starts) if at != self.old.starts[n]} | broken
         free = self.spread(shifted)
+        if len(free) > _MOST_FREE:
+            return plan
         bench = Bench(self.axis, self.now)
         bench.keep(plan, set(range(len(self.problem.tasks))) - free)
         model = Model(bench, free, plan)
