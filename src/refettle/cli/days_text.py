@@ -12,7 +12,7 @@ from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
 from refettle.services.clock import LONGEST_H, Block
-from refettle.services.free_time import day_words
+from refettle.services.free_time import clock_changes, day_words
 from refettle.services.step_words import step_words
 from refettle.services.what_if import Sureness, WhatIf
 
@@ -48,6 +48,9 @@ def days_text(calendar: Calendar, around: WhatIf, know: Knowledge, page: Page) -
     page.write(f"Workshop: {workshop.name}; {'free hours as in its file' if workshop.free else free}", hang=2)
     if workshop.hours is not None:
         page.write(f"Air: {workshop.hours.said}", hang=2)
+    for day, hour, longer in clock_changes(workshop, max((one.day for one in calendar.days), default=0)):
+        turned = "forward: an hour is skipped" if longer < 0 else "back: an hour comes twice"
+        page.write(f"Clocks go {turned} on {_until(workshop, day)} at {hour}:00.", hang=2)
     page.gap()
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
@@ -239,6 +242,12 @@ def days_json(calendar: Calendar, around: WhatIf, know: Knowledge, findings: tup
             "workshop": workshop.name,
             "begins": workshop.begins,
             "air": workshop.hours.said if workshop.hours is not None else "",
+            "clock_changes": [
+                {"day": day, "hour": hour, "longer_h": longer}
+                for day, hour, longer in clock_changes(
+                    workshop, calendar.days[-1].day if calendar.days else 0
+                )
+            ],
             "blocks": [_block(block, know) for block in calendar.blocks],
             "decides": {"group": around.decides[0], "text": around.decides[1]},
             "gains": [{"words": gain.words, "days": gain.days} for gain in around.gains],
