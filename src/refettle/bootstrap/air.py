@@ -40,6 +40,7 @@ def _with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Works
     if source is None:
         return workshop, ()
     from refettle.bootstrap import opened  # noqa: PLC0415 - each needs the other
+    from refettle.files.clock_zone import summer_hours  # noqa: PLC0415 - heavy
     from refettle.files.hours_entries import air_of  # noqa: PLC0415 - heavy
     from refettle.services.free_time import planning_air  # noqa: PLC0415 - heavy
 
@@ -50,10 +51,11 @@ def _with_hours(workshop: "Workshop", workshop_file: str | None) -> "tuple[Works
         if not isinstance(read, str):
             return workshop, (read,)
         name, text = path, read
-    hours, said = air_of(source, text, name, workshop.begins)
+    summer = summer_hours(workshop.time_zone, workshop.begins) if source.weather else ()
+    hours, said = air_of(source, text, name, workshop.begins, summer)
     if hours is None:
         return workshop, said
-    workshop = replace(workshop, hours=hours)
+    workshop = replace(workshop, hours=replace(hours, lengths=workshop.hour_lengths))
     if any(one.path == "air" for one in workshop.assumed):
         likely, safe = planning_air(workshop)
         kept = tuple(one for one in workshop.assumed if one.path != "air")

@@ -1,6 +1,7 @@
 """The days as a calendar file, RFC 5545: one event for each stretch of work, one for each piece that is ready."""
 
 from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
 
 from icalendar import Calendar as CalendarFile
 from icalendar import Event
@@ -26,18 +27,22 @@ def days_ics(calendar: Calendar) -> str:
     Returns
     -------
     str
-        Text of the file; times are those of the wall clock, bound to no zone.
+        Text of the file; times are those of the clock on the wall: of the workshop's time zone, described in the file,
+        or bound to none where it names none.
     """
+    zone = ZoneInfo(calendar.workshop.time_zone) if calendar.workshop.time_zone else None
     begins = date.fromisoformat(calendar.workshop.begins)
     made = CalendarFile()
     made.add("prodid", "-//Refettle//days//EN")
     made.add("version", "2.0")
     for day in calendar.days:
         for number, tasks in enumerate(_stretches(day), start=1):
-            made.add_component(_work(begins, day, number, tasks))
+            made.add_component(_work(begins, day, number, tasks, zone))
     for ready in calendar.ready:
         if ready.finished:
             made.add_component(_ready(begins, ready.piece, ready.wrap_day))
+    if zone is not None:
+        made.add_missing_timezones()
     text: str = made.to_ical().decode("utf-8")
     return text
 
@@ -54,18 +59,19 @@ def _stretches(day: Day) -> list[list[DayTask]]:
     return parts
 
 
-def _moment(begins: date, at_h: float) -> datetime:
-    """Return a moment of the wall clock."""
-    return datetime.combine(begins, time()) + timedelta(minutes=round(60.0 * at_h))
+def _moment(begins: date, at_h: float, zone: ZoneInfo | None) -> datetime:
+    """Return a moment of the clock on the wall."""
+    plain = datetime.combine(begins, time()) + timedelta(minutes=round(60.0 * at_h))
+    return plain.replace(tzinfo=zone)
 
 
-def _work(begins: date, day: Day, number: int, tasks: list[DayTask]) -> Event:
+def _work(begins: date, day: Day, number: int, tasks: list[DayTask], zone: ZoneInfo | None) -> Event:
     """Return a stretch of work as an event."""
     event = Event()
     event.add("uid", f"day-{day.day}-{number}@refettle")
     event.add("dtstamp", _STAMP)
-    event.add("dtstart", _moment(begins, tasks[0].begin_h))
-    event.add("dtend", _moment(begins, max(task.begin_h + task.minutes / 60.0 for task in tasks)))
+    event.add("dtstart", _moment(begins, tasks[0].begin_h, zone))
+    event.add("dtend", _moment(begins, max(task.begin_h + task.minutes / 60.0 for task in tasks), zone))
     first = tasks[0].text
     event.add("summary", first if len(tasks) == 1 else f"{first} and {len(tasks) - 1} more")
     event.add("description", "\n".join(f"{task.text} – {task.group}" for task in tasks))

@@ -13,7 +13,7 @@ from refettle.domain.workshop import Workshop
 from refettle.knowledge.knowledge import Knowledge
 from refettle.services.calendar import Calendar, Ready
 from refettle.services.clock import LONGEST_H, Block
-from refettle.services.free_time import day_words
+from refettle.services.free_time import clock_changes, day_words
 from refettle.services.kept import Kept
 from refettle.services.searched import Search
 from refettle.services.step_words import step_words
@@ -54,6 +54,9 @@ def days_text(laid: DaysLaid, know: Knowledge, page: Page) -> str:
         page.write(
             f"Planned for the safe side of the air: {safe.temp_c:.0f} °C, {100 * safe.rh:.0f} %", hang=2
         )
+    for day, hour, longer in clock_changes(workshop, max((one.day for one in calendar.days), default=0)):
+        turned = "forward: an hour is skipped" if longer < 0 else "back: an hour comes twice"
+        page.write(f"Clocks go {turned} on {_until(workshop, day)} at {hour}:00.", hang=2)
     page.gap()
     own = f"{calendar.ready[0].piece}: " if len(calendar.ready) == 1 else ""
     for ready in calendar.ready:
@@ -272,6 +275,7 @@ def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) ->
             "workshop": workshop.name,
             "begins": workshop.begins,
             "air": workshop.hours.said if workshop.hours is not None else "",
+            "clock_changes": _changes(calendar),
             "blocks": [_block(block, know) for block in calendar.blocks],
             "decides": {"group": around.decides[0], "text": around.decides[1]},
             "gains": [_gain(gain) for gain in around.gains],
@@ -300,6 +304,15 @@ def days_json(laid: DaysLaid, know: Knowledge, findings: tuple[Finding, ...]) ->
             "findings": [finding_json(finding) for finding in findings],
         }
     )
+
+
+def _changes(calendar: Calendar) -> list[Document]:
+    """Return the nights of a calendar on which clocks change."""
+    last = calendar.days[-1].day if calendar.days else 0
+    return [
+        {"day": day, "hour": hour, "longer_h": longer}
+        for day, hour, longer in clock_changes(calendar.workshop, last)
+    ]
 
 
 def _gain(gain: Gain) -> Document:

@@ -22,12 +22,15 @@ class AirHours:
         Air speed over the piece [m/s].
     said
         Where it is from, in words.
+    lengths
+        Hours of the clock on the wall that do not last one, with how long they last [h]: 0 skipped, 2 twice.
     """
 
     temps_c: tuple[float, ...]
     rhs: tuple[float, ...]
     air_m_s: float = 0.1
     said: str = ""
+    lengths: tuple[tuple[int, float], ...] = ()
 
     def at(self, hour: int) -> Air:
         """

@@ -54,6 +54,9 @@ class Workshop:
         Paths of the pieces that stand in it, as the file gives them.
     hours_from, hours
         Where the air of the hours comes from, and that air hour by hour; None = the planning air at all times.
+    time_zone, hour_lengths
+        Name of the time zone, empty = clocks never change; and the hours of the clock on the wall that do not last one,
+        from midnight of the first day, with how long they last [h].
     journal
         Path of the journal that is learnt from, as the file gives it; empty = none.
     invented
@@ -85,6 +88,8 @@ class Workshop:
     pieces: tuple[str, ...] = ()
     hours_from: HoursFrom | None = None
     hours: AirHours | None = None
+    time_zone: str = ""
+    hour_lengths: tuple[tuple[int, float], ...] = ()
     journal: str = ""
     invented: bool = False
     assumed: tuple[Assumed, ...] = ()

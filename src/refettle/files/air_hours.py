@@ -262,7 +262,8 @@ def _longest_run(hours: list[datetime], file: str) -> tuple[list[datetime], list
     best = max(runs, key=len)
     if len(runs) == 1:
         return best, []
-    what = f"the log breaks off for more than a week, {len(runs) - 1} times"
+    times = "once" if len(runs) == 2 else f"{len(runs) - 1} times"
+    what = f"the log breaks off for more than a week, {times}"
     do = f"only {best[0]:%Y-%m-%d} to {best[-1]:%Y-%m-%d} is used; check the logger's clock, or cut the file"
     return best, [_say(file, 0, "long-gap", what, do, "warning")]
 
@@ -306,7 +307,8 @@ def read_epw(
         what = f"{len(missing)} of {len(rows)} hours have no reading of temperature or humidity"
         return None, (*told, _say(file, missing[0], "no-epw", what, "take a file with fewer gaps"))
     if missing:
-        what = f"{len(missing)} hours have no reading of temperature or humidity, the first here"
+        count = "1 hour has" if len(missing) == 1 else f"{len(missing)} hours have"
+        what = f"{count} no reading of temperature or humidity, the first here"
         told.append(_say(file, missing[0], "gap", what, "filled from the hour before", "warning"))
     temps, damps = _filled([row[3] for row in turned]), _filled([row[4] for row in turned])
     return AirHours(temps_c=temps, rhs=damps, said=f"weather file {file} from {begins:%d %B} on"), tuple(told)

@@ -2,6 +2,7 @@
 
 import math
 import re
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date
 from typing import Final
@@ -195,7 +196,7 @@ def _day(desk: Desk, tree: Tree, path: str, made: HoursFrom) -> HoursFrom:
 
 
 def air_of(
-    source: HoursFrom, text: str, file: str, begins: str
+    source: HoursFrom, text: str, file: str, begins: str, summer: Sequence[int] = ()
 ) -> tuple[AirHours | None, tuple[Finding, ...]]:
     """
     Return the air of the hours.
@@ -208,6 +209,8 @@ def air_of(
         The logger's or weather file and its name; empty for a typical day.
     begins
         First day, ISO 8601; a weather file needs it.
+    summer
+        By how much the clock on the wall is ahead of that of a weather file, hour by hour [h].
 
     Returns
     -------
@@ -223,7 +226,7 @@ def air_of(
                 'write "begins: 2026-10-05" in the workshop file',
             )
             return None, (Finding(code="no-begin", level="error", where=Where(file=file), what=what, do=do),)
-        outside, said = read_epw(text, file, date.fromisoformat(begins))
+        outside, said = read_epw(text, file, date.fromisoformat(begins), summer)
     else:
         temps = day_temps_c(source.low_c or 0.0, source.high_c or 0.0)
         words = f"a typical day, {source.low_c:g} to {source.high_c:g} °C, {100 * source.rh:.0f} %"

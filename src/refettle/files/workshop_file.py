@@ -9,6 +9,7 @@ from refettle.domain.piece import Assumed
 from refettle.domain.workshop import Workshop
 from refettle.files.air_entries import AIR_KEYS, read_air
 from refettle.files.amounts import Unclear, area_m2, count, money, number, quoted, time_h
+from refettle.files.clock_zone import check_zone, hour_lengths, read_zone
 from refettle.files.fields import Desk
 from refettle.files.hours_checks import check_hours
 from refettle.files.hours_entries import read_day, read_free, read_hours, read_not_on
@@ -20,7 +21,7 @@ from refettle.knowledge.knowledge import Knowledge
 VENTILATION: Final = ("good", "poor", "outdoors")
 WORKSHOP_KEYS: Final = (
     "workshop", "currency", "worth of an hour", "worth of a day", "air", "tools", "methods", "ventilation",
-    "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "free", "not on",
+    "clamps", "evenings per week", "hours per evening", "stock", "prices", "begins", "time zone", "free", "not on",
     "spraying", "drying places", "air by the hour", "planning air", "journal", "pieces", "invented",
 )  # fmt: skip
 WORKSHOP_AIR_KEYS: Final = ("likely", "safe")
@@ -82,6 +83,9 @@ def read_workshop(
     for entry in root.entries:
         _read_entry(desk, draft, entry)
     check_hours(desk, draft.workshop, draft.said)
+    lengths = hour_lengths(draft.workshop.time_zone, draft.workshop.begins)
+    draft.workshop = replace(draft.workshop, hour_lengths=lengths)
+    check_zone(desk, draft.workshop, draft.said.get("time zone", 0))
     _assume(desk, draft)
     said = tuple(sorted(dict.fromkeys(desk.findings), key=lambda finding: finding.where.line))
     workshop = replace(draft.workshop, assumed=tuple(draft.assumed))
@@ -98,7 +102,16 @@ def _read_entry(desk: Desk, draft: _Draft, entry: Entry) -> None:
             draft.workshop = replace(shop, name=desk.text(entry.value, key) or shop.name)
         case "currency":
             draft.workshop = replace(shop, currency=desk.text(entry.value, key) or shop.currency)
-        case "begins" | "free" | "not on" | "spraying" | "drying places" | "air by the hour" | "planning air":
+        case (
+            "planning air"
+            | "begins"
+            | "time zone"
+            | "free"
+            | "not on"
+            | "spraying"
+            | "drying places"
+            | "air by the hour"
+        ):
             _read_days(desk, draft, entry, key)
         case "journal" | "pieces":
             _read_paths(desk, draft, entry, key)
@@ -129,6 +142,8 @@ def _read_days(desk: Desk, draft: _Draft, entry: Entry, key: str) -> None:
     match key:
         case "begins":
             draft.workshop = replace(shop, begins=read_day(desk, entry.value, key))
+        case "time zone":
+            draft.workshop = replace(shop, time_zone=read_zone(desk, entry.value, key))
         case "free":
             draft.workshop = replace(shop, free=read_free(desk, entry.value, key))
         case "spraying":

@@ -88,7 +88,7 @@ class DryClock:
         if wait_h <= 0:
             return begin_h
         key = self.key(step)
-        if not key:
+        if not key and not self.hours.lengths:
             return begin_h + wait_h
         sums = self._summed(key)
         need = self._gone(sums, begin_h) + wait_h * self.planned_rate(key)
@@ -103,7 +103,9 @@ class DryClock:
         return "wood" if step.verb in _WET_WORK else ""
 
     def _rate(self, key: str, air: Air) -> float:
-        """Return how fast something dries in an air [1 or %/h]."""
+        """Return how fast something dries in an air [1 or %/h]; what the air does not touch just takes its time."""
+        if not key:
+            return 1.0
         return drying_out_pct_h(air) if key == "wood" else drying_rate(self.know.film(key), air)
 
     def _summed(self, key: str) -> list[float]:
@@ -111,12 +113,13 @@ class DryClock:
         known = self._sums.get(key)
         if known is None:
             rates: dict[int, float] = {}
+            lengths = dict(self.hours.lengths)
             each = []
             for hour in range(LONGEST_H):
                 place = self.hours.place(hour)
                 if place not in rates:
                     rates[place] = self._rate(key, self.hours.at(hour))
-                each.append(rates[place])
+                each.append(rates[place] * lengths.get(hour, 1.0))
             known = self._sums[key] = [0.0, *accumulate(each)]
         return known
 

@@ -27,13 +27,27 @@ def windows(workshop: Workshop) -> Iterator[tuple[float, float]]:
     Parameters
     ----------
     workshop
-        Free hours by weekday, else evenings a week; days that fall out; the day it begins.
+        Free hours by weekday, else evenings a week; days that fall out; the day it begins; hours that the clock skips.
 
     Yields
     ------
     tuple
         Begin and end, from midnight of the first day [h]; for `LONGEST_DAYS` days at the most.
     """
+    skipped = [hour for hour, length in workshop.hour_lengths if length == 0]
+    for begin, end in _as_written(workshop):
+        clock_h = begin
+        for hour in skipped:
+            if clock_h < hour + 1 and hour < end:
+                if hour > clock_h:
+                    yield clock_h, float(hour)
+                clock_h = hour + 1.0
+        if clock_h < end:
+            yield clock_h, end
+
+
+def _as_written(workshop: Workshop) -> Iterator[tuple[float, float]]:
+    """Yield the free hours ahead as the file has them [h], in order."""
     evenings = session_days(workshop.evenings_per_week)
     first = day_number(workshop.begins) if workshop.begins else None
     for day in range(LONGEST_DAYS):
@@ -112,3 +126,24 @@ def planning_air(workshop: Workshop) -> tuple[Air, Air]:
     tenth = len(airs) // 10
     likely = Air(temp_c=sum(temps) / len(temps), rh=sum(damps) / len(damps), air_m_s=airs[0].air_m_s)
     return likely, Air(temp_c=temps[tenth], rh=damps[-1 - tenth], air_m_s=airs[0].air_m_s)
+
+
+def clock_changes(workshop: Workshop, days: int) -> Iterator[tuple[int, int, float]]:
+    """
+    Yield the changes of the clock on the wall.
+
+    Parameters
+    ----------
+    workshop
+        With its hours that do not last one.
+    days
+        Days looked at [d].
+
+    Yields
+    ------
+    tuple
+        Day from 1, hour of that day, and by how much longer it lasts [h]: −1 skipped, 1 twice.
+    """
+    for hour, length in workshop.hour_lengths:
+        if hour < days * 24:
+            yield hour // 24 + 1, hour % 24, length - 1.0
